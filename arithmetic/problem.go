@@ -1,0 +1,191 @@
+package arithmetic
+
+import (
+	"errors"
+	"strings"
+)
+
+// Op is what an [Operation] does with its two sides.
+type Op uint8
+
+const (
+	Add Op = iota
+	Subtract
+	Multiply
+	Divide
+	Of // a fraction of an amount
+)
+
+// String is the sign that a book prints.
+func (o Op) String() string { return [...]string{"+", "−", "×", "÷", "of"}[o] }
+
+// Relation is the sign between the two sides of a statement.
+type Relation uint8
+
+const (
+	NoRelation Relation = iota
+	Equal
+	Less
+	Greater
+)
+
+// String is the sign that a book prints; NoRelation has none.
+func (r Relation) String() string { return [...]string{"", "=", "<", ">"}[r] }
+
+// Expr is a [Number], an [Operation] or the [Unknown].
+type Expr interface {
+	String() string
+	expr()
+}
+
+// Operation is two expressions joined by a sign. The first factor of a product
+// is the number of groups, the second the size of each (CCSS 3.OA.A.1).
+type Operation struct {
+	Op          Op
+	Left, Right Expr
+}
+
+// Unknown is the blank that a problem asks for.
+type Unknown struct{}
+
+func (Number) expr()    {}
+func (Operation) expr() {}
+func (Unknown) expr()   {}
+
+func (Unknown) String() string { return "?" }
+
+// String writes the operation with brackets where they are needed.
+func (o Operation) String() string {
+	left, right := o.Left.String(), o.Right.String()
+	if l, ok := o.Left.(Operation); ok && l.Op.rank() < o.Op.rank() {
+		left = "(" + left + ")"
+	}
+	if r, ok := o.Right.(Operation); ok && r.Op.rank() <= o.Op.rank() {
+		right = "(" + right + ")"
+	}
+	return left + " " + o.Op.String() + " " + right
+}
+
+func (o Op) rank() int {
+	switch o {
+	case Add, Subtract:
+		return 1
+	case Multiply, Divide:
+		return 2
+	}
+	return 3
+}
+
+// Kind is what a problem asks, in one word of the trade. The chooser and the
+// models go by it; lesson.json prints it.
+type Kind string
+
+const (
+	Show         Kind = "show"           // a number on its own
+	Addition     Kind = "add"            // Left is an Operation of two Numbers
+	Subtraction  Kind = "subtract"       // likewise
+	Product      Kind = "multiply"       // likewise
+	Division     Kind = "divide"         // likewise; Sharing says which story
+	PartOf       Kind = "part of"        // Left is Number Of Number
+	Expression   Kind = "expression"     // Left has more than one operation
+	Missing      Kind = "unknown"        // Left = Right with one Unknown inside an operation
+	Claim        Kind = "claim"          // Left Rel Right, true or false
+	Comparison   Kind = "compare"        // Left and Right, the sign between them asked for
+	Ordering     Kind = "order"          // List, from least to greatest
+	Rounding     Kind = "round"          // Left to the nearest To
+	Factors      Kind = "factors"        // all factor pairs of Left
+	MixedForm    Kind = "mixed number"   // Left, more than one whole, as a mixed number
+	FractionForm Kind = "fraction form"  // Left, a mixed or whole number, as one fraction
+	SimplestForm Kind = "simplest form"  // Left in the fewest parts
+	Renaming     Kind = "equal fraction" // Left = Right, one of them a Number and the other a Blank
+)
+
+// Problem is what a person asks: a small tree with at most one unknown. Which
+// fields are set is said beside each [Kind].
+type Problem struct {
+	Kind        Kind
+	Left, Right Expr
+	Rel         Relation
+	List        []Number // of an Ordering, in the order given
+	To          int64    // of a Rounding: 10, 100, 1,000 ...
+	Grouping    bool     // of a Division: false shares among Right groups, true makes groups of Right
+	Blank       Blank    // of a Renaming
+}
+
+// Blank is a fraction with one of its two numbers unknown, as in 1/2 = ?/8.
+type Blank struct {
+	Num, Den int64 // the unknown one is 0
+	First    bool  // the blank stands left of the equal sign
+}
+
+// String writes the problem as a book would, and reading it gives the problem
+// back.
+func (p Problem) String() string {
+	switch p.Kind {
+	case Ordering:
+		names := make([]string, len(p.List))
+		for i, n := range p.List {
+			names[i] = n.String()
+		}
+		// A list with commas cannot have numbers with commas in it.
+		return "order " + strings.Join(names, "; ")
+	case Comparison:
+		return "compare " + p.Left.String() + " and " + p.Right.String()
+	case Rounding:
+		return "round " + p.Left.String() + " to the nearest " + Grouped(p.To)
+	case Factors:
+		return "factors of " + p.Left.String()
+	case MixedForm:
+		return p.Left.String() + " as a mixed number"
+	case FractionForm:
+		return p.Left.String() + " as a fraction"
+	case SimplestForm:
+		return p.Left.String() + " in simplest form"
+	case Renaming:
+		blank := p.Blank.String()
+		if p.Blank.First {
+			return blank + " = " + p.Left.String()
+		}
+		return p.Left.String() + " = " + blank
+	case Division:
+		if o, ok := p.Left.(Operation); ok && p.Grouping {
+			return o.Left.String() + " in groups of " + o.Right.String()
+		}
+	}
+	if p.Right == nil {
+		return p.Left.String()
+	}
+	return p.Left.String() + " " + p.Rel.String() + " " + p.Right.String()
+}
+
+// String writes the blank with a question mark for the unknown number.
+func (b Blank) String() string {
+	write := func(n int64) string {
+		if n == 0 {
+			return "?"
+		}
+		return Int(n).Value.String()
+	}
+	return write(b.Num) + "/" + write(b.Den)
+}
+
+// Operands are the two numbers of a problem with one operation, a comparison or
+// a claim about two numbers; ok is false for every other problem.
+func (p Problem) Operands() (a, b Number, ok bool) {
+	left, right := p.Left, p.Right
+	if o, is := left.(Operation); is && right == nil {
+		left, right = o.Left, o.Right
+	}
+	a, okA := left.(Number)
+	b, okB := right.(Number)
+	return a, b, okA && okB
+}
+
+// ErrOverflow says that a result is too large to be worked exactly.
+var ErrOverflow = errors.New("arithmetic: the numbers are too large")
+
+// ErrDivideByZero says that something was to be shared among none.
+var ErrDivideByZero = errors.New("arithmetic: cannot divide by 0")
+
+// ErrNegative says that more was to be taken away than there is.
+var ErrNegative = errors.New("arithmetic: there is less than is to be taken away")

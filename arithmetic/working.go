@@ -1,0 +1,28 @@
+package arithmetic
+
+import "modeler/fraction"
+
+// Move is one thing done with the pieces. The moves of a procedure are declared
+// beside it; each says what changed and what there is afterwards.
+type Move interface{ move() }
+
+// Working is one way to work a problem: its moves in order and the answer they
+// reach.
+type Working struct {
+	Problem Problem
+	Answer  Answer
+	Moves   []Move
+}
+
+// Answer is what a problem comes to. Which fields are set goes by the problem's
+// [Kind].
+type Answer struct {
+	Number    Number            // the value, the quotient, the unknown, the rounded number, the new form
+	Simplest  Number            // the same amount as it is finally named (simplest, mixed); Number when there is nothing to do
+	Remainder int64             // of a Division of whole numbers: what is left over
+	Relation  Relation          // of a Comparison or Claim: what truly stands between the two
+	True      bool              // of a Claim
+	Gap       fraction.Fraction // of a Comparison or Claim: how far apart, never negative
+	Order     []Number          // of an Ordering
+	Pairs     [][2]int64        // of Factors: rows and columns, rows from 1 up, both turns
+}

@@ -1,0 +1,83 @@
+// Package notation is what is written beside a move, as data: equations with
+// stacked fractions, and column layouts with small digits above and struck ones.
+// It is told as plain text for a terminal and as MathML for a page.
+package notation
+
+import (
+	"strings"
+
+	"modeler/models/scene"
+)
+
+// Term is one piece of a line. Exactly one of Text and Den is set, or neither
+// for an empty cell of a column layout.
+type Term struct {
+	Text     string // a number, a sign, a word
+	Num, Den string // a fraction with a bar
+	Kind     TermKind
+	Role     scene.Role
+	Struck   bool // crossed out: a digit that was traded
+	Small    bool // a small digit above a column
+}
+
+// TermKind says how a text is typeset and spoken.
+type TermKind uint8
+
+const (
+	Num  TermKind = iota // a numeral
+	Sign                 // + − × ÷ = < >
+	Word                 // ordinary text
+)
+
+// Line is one line of terms; in a column layout each term is a cell.
+type Line []Term
+
+// Block is what is written beside one move. The zero value is nothing.
+type Block struct {
+	Lines   []Line
+	Columns bool // the cells of all lines stand right-aligned under each other
+	Rule    int  // of a column layout: the line before which a rule is drawn; 0 for none
+}
+
+// N is a numeral in a role.
+func N(text string, role scene.Role) Term { return Term{Text: text, Role: role} }
+
+// F is a fraction with a bar in a role.
+func F(num, den string, role scene.Role) Term { return Term{Num: num, Den: den, Role: role} }
+
+// S is a sign.
+func S(sign string) Term { return Term{Text: sign, Kind: Sign} }
+
+// W is a word or a few.
+func W(text string) Term { return Term{Text: text, Kind: Word} }
+
+// Lines is a block of equations under each other.
+func Lines(lines ...Line) Block { return Block{Lines: lines} }
+
+// Runs are the terms as runs of a scene's text, a space between each.
+func (l Line) Runs() []scene.Run {
+	var runs []scene.Run
+	for i, t := range l {
+		if i > 0 && t.Text != "," {
+			runs = append(runs, scene.Run{Text: " "})
+		}
+		runs = append(runs, scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck})
+	}
+	return runs
+}
+
+// Text writes the line for a terminal: fractions with a slash.
+func (l Line) Text() string {
+	var parts []string
+	for _, t := range l {
+		parts = append(parts, t.text())
+	}
+	return strings.ReplaceAll(strings.Join(parts, " "), " ,", ",")
+}
+
+func (t Term) text() string {
+	if t.Den != "" {
+		return t.Num + "/" + t.Den
+	}
+	return t.Text
+}
