@@ -113,7 +113,7 @@ func (p *painter) stroke(it scene.Item, look colours) string {
 			width = "1.5"
 		}
 	case scene.Bold:
-		colour, width, rest = look.deep, "5", ` stroke-linecap="round"`
+		colour, width, rest = look.bold, "5", ` stroke-linecap="round"`
 	case scene.Fine:
 		width = "1.5"
 	case scene.Dashed:
@@ -123,6 +123,10 @@ func (p *painter) stroke(it scene.Item, look colours) string {
 	}
 	return attribute("stroke", colour) + ` stroke-width="` + width + `" stroke-linejoin="round"` + rest
 }
+
+// smallCell is the side under which the lines between cells are drawn finer, so
+// that the tint still shows between them.
+const smallCell = 12
 
 // grid draws a rectangle and the lines between its cells.
 func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
@@ -142,7 +146,11 @@ func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
 	for i := 1; i < g.Rows; i++ {
 		d.WriteString("M" + strconv.Itoa(g.X) + " " + strconv.Itoa(g.Y+i*(g.H/g.Rows)) + "h" + strconv.Itoa(g.W))
 	}
-	p.with(attribute("fill", "none") + " " + attribute("stroke", look.edge) + ` stroke-width="1"`)
+	width := "1.5"
+	if cell < smallCell {
+		width = "0.8"
+	}
+	p.with(attribute("fill", "none") + " " + attribute("stroke", look.edge) + ` stroke-width="` + width + `"`)
 	p.Path(d.String())
 }
 
@@ -161,7 +169,7 @@ func (p *painter) hop(it scene.Item, h scene.Hop, look colours) {
 	p.Path("M" + strconv.Itoa(h.X1) + " " + strconv.Itoa(h.Y) +
 		"C" + strconv.Itoa(h.X1+in) + " " + top + " " + strconv.Itoa(h.X2-in) + " " + top + " " +
 		strconv.Itoa(h.X2) + " " + strconv.Itoa(h.Y))
-	p.with(attribute("fill", look.deep) + ` stroke="none"`)
+	p.with(attribute("fill", look.bold) + ` stroke="none"`)
 	x, y := strconv.Itoa(h.X2), strconv.Itoa(h.Y)
 	p.Path("M" + x + " " + y + "l-7 -14h14Z")
 }
