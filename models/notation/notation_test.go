@@ -1,0 +1,76 @@
+package notation
+
+import (
+	"encoding/xml"
+	"fmt"
+	"io"
+	"strings"
+	"testing"
+
+	"modeler/models/scene"
+)
+
+// column is 402 − 178 after the first trade.
+func column() Block {
+	return Block{Columns: true, Rule: 3, Lines: []Line{
+		{{}, {Text: "3", Small: true, Role: scene.Moved}, {Text: "10", Small: true, Role: scene.Moved}, {}},
+		{{}, {Text: "4", Struck: true}, {Text: "0", Struck: true}, {Text: "2"}},
+		{S("−"), N("1", scene.Second), N("7", scene.Second), N("8", scene.Second)},
+		{{}, {}, {}, {Text: "?"}},
+	}}
+}
+
+func TestMathMLIsWellFormedAndEscaped(t *testing.T) {
+	for _, b := range []Block{column(), Lines(Line{F("3", "4", scene.First), S("<"), N("5 & more", scene.Second)}), Lines(Line{W("a")}, Line{W("b")})} {
+		d := xml.NewDecoder(strings.NewReader(b.MathML()))
+		depth := 0
+		for {
+			tok, err := d.Token()
+			if err == io.EOF {
+				break
+			}
+			if err != nil {
+				t.Fatalf("%v in %s", err, b.MathML())
+			}
+			switch tok.(type) {
+			case xml.StartElement:
+				depth++
+			case xml.EndElement:
+				depth--
+			}
+		}
+		if depth != 0 || b.MathML() == "" {
+			t.Errorf("unbalanced: %s", b.MathML())
+		}
+	}
+}
+
+func TestNothingIsWrittenForAnEmptyBlock(t *testing.T) {
+	if (Block{}).MathML() != "" || (Block{}).Text() != "" {
+		t.Error("an empty block writes something")
+	}
+}
+
+func ExampleBlock_Text() {
+	fmt.Println("402 − 178")
+	fmt.Println(column().Text())
+	fmt.Println(Lines(Line{F("3", "4", scene.First), S("="), F("6", "8", scene.Second)}).Text())
+	// Output:
+	// 402 − 178
+	//   3 10
+	//   4̸  0̸ 2
+	// − 1  7 8
+	// ────────
+	//        ?
+	// 3/4 = 6/8
+}
+
+func ExampleLine_Text() {
+	fmt.Println(Line{N("7", scene.First), S("×"), N("8", scene.Second), S("="), N("56", scene.Result)}.Text())
+	// Output: 7 × 8 = 56
+}
+
+func ExampleBlock_MathML() {
+	fmt.Println(Lines(Line{F("1", "2", scene.First), S("+"), F("1", "4", scene.Second)}).MathML())
+	// Output: <math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mrow><mfrac class="first"><mn>1</mn><mn>2</mn></mfrac><mo>+</mo><mfrac class="second"><mn>1</mn><mn>4</mn></mfrac></mrow></math>
+}
