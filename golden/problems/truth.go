@@ -1,0 +1,171 @@
+package problems
+
+import (
+	"errors"
+	"math/big"
+	"slices"
+
+	"modeler/arithmetic"
+)
+
+// Truth is what is true of a problem. Fields that do not apply are nil.
+type Truth struct {
+	Numbers   []*big.Rat // the numbers as they stand in the problem, from left to right
+	Value     *big.Rat   // the value, the unknown, the rounded number; of a division, with its fraction
+	Quotient  *big.Int   // of a division of whole numbers
+	Remainder *big.Int   // and what is left over
+	Order     int        // how Left stands to Right: -1, 0 or 1
+	True      bool       // of a claim
+	Sorted    []*big.Rat // of an ordering, from least to greatest
+	Pairs     [][2]int64 // of factors: every rows × columns
+}
+
+// Work works a problem. It fails only on a division by 0 and on problems that
+// are not well formed.
+func Work(p arithmetic.Problem) (t Truth, err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			err = errors.New("problems: the problem cannot be worked")
+		}
+	}()
+	t.Numbers = append(numbers(p.Left), numbers(p.Right)...)
+	switch p.Kind {
+	case arithmetic.Missing:
+		if holdsUnknown(p.Left) {
+			t.Value = solve(p.Left, value(p.Right))
+		} else {
+			t.Value = solve(p.Right, value(p.Left))
+		}
+	case arithmetic.Claim, arithmetic.Comparison:
+		t.Order = value(p.Left).Cmp(value(p.Right))
+		t.True = map[arithmetic.Relation]int{arithmetic.Less: -1, arithmetic.Equal: 0, arithmetic.Greater: 1}[p.Rel] == t.Order
+	case arithmetic.Ordering:
+		for _, n := range p.List {
+			t.Numbers = append(t.Numbers, rat(n))
+		}
+		t.Sorted = slices.Clone(t.Numbers)
+		slices.SortStableFunc(t.Sorted, (*big.Rat).Cmp)
+	case arithmetic.Rounding:
+		t.Value = roundUp(value(p.Left), p.To)
+	case arithmetic.Factors:
+		n := value(p.Left).Num().Int64()
+		for i := int64(1); i <= n; i++ {
+			if n%i == 0 {
+				t.Pairs = append(t.Pairs, [2]int64{i, n / i})
+			}
+		}
+	case arithmetic.Renaming:
+		t.Value = value(p.Left)
+	default:
+		t.Value = value(p.Left)
+	}
+	if p.Kind == arithmetic.Division && t.Numbers[0].IsInt() && t.Numbers[1].IsInt() {
+		t.Quotient, t.Remainder = new(big.Int).DivMod(t.Numbers[0].Num(), t.Numbers[1].Num(), new(big.Int))
+	}
+	return t, nil
+}
+
+// Blank is the number that a renaming asks for; nil when no whole number fits.
+func Blank(p arithmetic.Problem) *big.Int {
+	v := value(p.Left)
+	b := new(big.Rat)
+	if p.Blank.Num == 0 {
+		b.Mul(v, new(big.Rat).SetInt64(p.Blank.Den))
+	} else {
+		b.Quo(new(big.Rat).SetInt64(p.Blank.Num), v)
+	}
+	if !b.IsInt() {
+		return nil
+	}
+	return b.Num()
+}
+
+func rat(n arithmetic.Number) *big.Rat { return big.NewRat(n.Value.Num(), n.Value.Den()) }
+
+func numbers(e arithmetic.Expr) []*big.Rat {
+	switch e := e.(type) {
+	case arithmetic.Number:
+		return []*big.Rat{rat(e)}
+	case arithmetic.Operation:
+		return append(numbers(e.Left), numbers(e.Right)...)
+	}
+	return nil
+}
+
+func holdsUnknown(e arithmetic.Expr) bool {
+	switch e := e.(type) {
+	case arithmetic.Unknown:
+		return true
+	case arithmetic.Operation:
+		return holdsUnknown(e.Left) || holdsUnknown(e.Right)
+	}
+	return false
+}
+
+func value(e arithmetic.Expr) *big.Rat {
+	switch e := e.(type) {
+	case arithmetic.Number:
+		return rat(e)
+	case arithmetic.Operation:
+		return combine(e.Op, value(e.Left), value(e.Right))
+	}
+	panic("an unknown has no value")
+}
+
+func combine(op arithmetic.Op, a, b *big.Rat) *big.Rat {
+	v := new(big.Rat)
+	switch op {
+	case arithmetic.Add:
+		return v.Add(a, b)
+	case arithmetic.Subtract:
+		return v.Sub(a, b)
+	case arithmetic.Divide:
+		return v.Quo(a, b)
+	}
+	return v.Mul(a, b)
+}
+
+// solve is the unknown in e when e comes to target.
+func solve(e arithmetic.Expr, target *big.Rat) *big.Rat {
+	o, ok := e.(arithmetic.Operation)
+	if !ok {
+		return target
+	}
+	v := new(big.Rat)
+	if holdsUnknown(o.Left) {
+		b := value(o.Right)
+		switch o.Op {
+		case arithmetic.Add:
+			v.Sub(target, b)
+		case arithmetic.Subtract:
+			v.Add(target, b)
+		case arithmetic.Divide:
+			v.Mul(target, b)
+		default:
+			v.Quo(target, b)
+		}
+		return solve(o.Left, v)
+	}
+	a := value(o.Left)
+	switch o.Op {
+	case arithmetic.Add:
+		v.Sub(target, a)
+	case arithmetic.Subtract:
+		v.Sub(a, target)
+	case arithmetic.Divide:
+		v.Quo(a, target)
+	default:
+		v.Quo(target, a)
+	}
+	return solve(o.Right, v)
+}
+
+// roundUp rounds to the nearest to, half of it upwards, as is common practice in
+// schools (no source).
+func roundUp(v *big.Rat, to int64) *big.Rat {
+	unit := new(big.Rat).SetInt64(to)
+	q := new(big.Rat).Quo(v, unit)
+	q.Add(q, big.NewRat(1, 2))
+	floor := new(big.Int).Div(q.Num(), q.Denom())
+	return q.Mul(new(big.Rat).SetInt(floor), unit)
+}
