@@ -49,7 +49,7 @@ var owners = map[string]string{
 // topLevel are the names that may stand at the top of the repository.
 var topLevel = []string{
 	"fraction", "arithmetic", "models", "svg", "api", "cmd", "golden",
-	"go.mod", "go.sum", "README.md", "LICENSE", "CONTRIBUTING.md", "CHANGELOG.md", ".gitignore", ".gitattributes", ".git", ".ci",
+	"go.mod", "go.sum", "README.md", "LICENSE", "DEVELOPERS.md", ".gitignore", ".gitattributes", ".git", ".ci",
 	"modeler", // the built program, which git ignores
 }
 
