@@ -1,0 +1,136 @@
+package arithmetic
+
+// StartAt is the first move on a number line: a finger on a number.
+type StartAt struct{ At Number }
+
+// Jump is one hop along the line. A hop back goes to the left.
+type Jump struct {
+	From, By, To Number
+	Back         bool
+	Round        bool // it was chosen to land on a round number: the next ten, the next dollar
+}
+
+// AddJumps adds the hops that lead from one number to another.
+type AddJumps struct {
+	Hops []Number
+	Sum  Number
+}
+
+// Recut cuts every whole of the line in the common parts of both fractions, so
+// that both can be counted in them: 1/2 is 3/6 and 1/3 is 2/6.
+type Recut struct {
+	Parts          int64
+	First, Second  Number // as given
+	FirstAs, SecAs Number // in the common parts
+}
+
+func (StartAt) move()  {}
+func (Jump) move()     {}
+func (AddJumps) move() {}
+func (Recut) move()    {}
+
+// AddByJumps works Left of an Addition on a number line: from the first number
+// by the places of the second, the largest first. 345 + 278 goes 200, 70, 8;
+// fractions go by wholes and then parts. The last hop stops at the next ten when
+// it would cross it (8 + 6 = 8 + 2 + 4, CCSS 1.OA.C.6).
+func AddByJumps(p Problem) (Working, error) {
+	a, b, s, err := jumpScale(p)
+	if err != nil {
+		return Working{}, err
+	}
+	w := begin(p, s, a, b)
+	hops := splitJump(s, s.Count(a), s.Count(b), false)
+	w.Moves = append(w.Moves, trace(s, s.Count(a), hops, false)...)
+	return w.ends(s.Write(s.Count(a) + s.Count(b))), nil
+}
+
+// SubtractByJumps works Left of a Subtraction on a number line. It jumps back
+// from the first number by the places of the second, or counts up from the
+// second to the first where that is shorter: when the two are close (their
+// difference is at most half of the number taken away, as in 402 − 398) and when
+// giving change. Its error is [ErrNegative] or [ErrOverflow].
+func SubtractByJumps(p Problem) (Working, error) {
+	a, b, s, err := jumpScale(p)
+	if err != nil {
+		return Working{}, err
+	}
+	from, by := s.Count(a), s.Count(b)
+	if from < by {
+		return Working{}, ErrNegative
+	}
+	gap := from - by
+	if countsUp(s, gap, by) {
+		w := Working{Problem: p, Moves: []Move{StartAt{b}}}
+		w.Moves = append(w.Moves, upTo(s, by, from)...)
+		return w.ends(s.Write(gap)), nil
+	}
+	w := begin(p, s, a, b)
+	w.Moves = append(w.Moves, trace(s, from, splitJump(s, from, by, true), true)...)
+	return w.ends(s.Write(gap)), nil
+}
+
+func countsUp(s Scale, gap, by int64) bool {
+	if s.Form == Common || s.Form == Mixed || gap == 0 {
+		return false
+	}
+	return gap <= by/2 || s.Form == Money && by > 0
+}
+
+// begin is the first move, and for fractions with unlike parts the second.
+func begin(p Problem, s Scale, a, b Number) Working {
+	w := Working{Problem: p, Moves: []Move{StartAt{a}}}
+	if s.Form != Common && s.Form != Mixed {
+		return w
+	}
+	if a.Value.Den() == s.Parts && b.Value.Den() == s.Parts || a.Value.IsWhole() || b.Value.IsWhole() {
+		return w
+	}
+	w.Moves = append(w.Moves, Recut{s.Parts, a, b, s.Write(s.Count(a)), s.Write(s.Count(b))})
+	return w
+}
+
+func (w Working) ends(n Number) Working {
+	w.Answer.Number, w.Answer.Simplest = n, FinalName(n)
+	return w
+}
+
+// jumpScale are the two numbers of a problem and the units they are jumped in.
+func jumpScale(p Problem) (a, b Number, s Scale, err error) {
+	a, b, ok := p.Operands()
+	if !ok {
+		return a, b, s, errNotOnLine
+	}
+	s, err = CommonScale(a, b)
+	if err == nil && s.Count(a)+s.Count(b) < s.Count(a) {
+		err = ErrOverflow
+	}
+	return a, b, s, err
+}
+
+// trace turns hops, in units, into moves.
+func trace(s Scale, at int64, hops []hop, back bool) []Move {
+	var moves []Move
+	for _, h := range hops {
+		to := at + h.by
+		if back {
+			to = at - h.by
+		}
+		moves = append(moves, Jump{From: s.Write(at), By: s.Write(h.by), To: s.Write(to), Back: back, Round: h.round})
+		at = to
+	}
+	return moves
+}
+
+// upTo counts up from one number to another and adds the hops.
+func upTo(s Scale, from, to int64) []Move {
+	hops := countUp(from, to)
+	moves := trace(s, from, hops, false)
+	if len(hops) > 1 {
+		total := AddJumps{Sum: s.Write(to - from)}
+		for _, h := range hops {
+			total.Hops = append(total.Hops, s.Write(h.by))
+		}
+		moves = append(moves, total)
+	}
+	return moves
+}

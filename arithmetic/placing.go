@@ -1,0 +1,190 @@
+package arithmetic
+
+import "modeler/fraction"
+
+// DrawStretch draws a stretch of number line and marks its ends.
+type DrawStretch struct{ Lo, Hi Number }
+
+// CutStretch cuts every whole of the line in equal parts for a fraction, or every
+// stretch between two long marks for another number.
+type CutStretch struct {
+	Nth   int    // of the numbers of the problem, from 0
+	Parts int64  // in one whole, or between two long marks
+	Each  Number // one part
+	Of    Number // the fraction that the line was cut for
+}
+
+// MarkOnLine counts parts from the left end and marks the point they reach.
+type MarkOnLine struct {
+	Nth    int
+	Number Number
+	From   Number // where the count begins: the left end of the line
+	Counts []Count
+}
+
+// Count is so many lengths of one size.
+type Count struct {
+	Times int64
+	Each  Number
+}
+
+// LookAtPoints compares the points of two numbers: which is further right, and
+// how far apart they are (0 when it is one point with two names).
+type LookAtPoints struct {
+	First, Second Number
+	Relation      Relation // what truly stands between them
+	Gap           Number
+}
+
+// ReadPoints reads the points of a list from left to right.
+type ReadPoints struct{ Order []Number }
+
+func (DrawStretch) move()  {}
+func (CutStretch) move()   {}
+func (MarkOnLine) move()   {}
+func (LookAtPoints) move() {}
+func (ReadPoints) move()   {}
+
+// PlaceOnLine works a Show, an Ordering, or a Comparison or Claim of two numbers
+// by marking the numbers on one number line, and says which stretch of the line
+// to draw. room is how many units can be told apart across it. Its error is
+// [ErrOverflow] when the numbers have no common unit that can be counted.
+func PlaceOnLine(p Problem, room int64) (Working, Stretch, error) {
+	numbers := p.List
+	switch p.Kind {
+	case Show:
+		n, ok := p.Left.(Number)
+		if !ok {
+			return Working{}, Stretch{}, errNotOnLine
+		}
+		numbers = []Number{n}
+	case Comparison, Claim:
+		a, b, ok := p.Operands()
+		if !ok {
+			return Working{}, Stretch{}, errNotOnLine
+		}
+		numbers = []Number{a, b}
+	}
+	t, err := stretchFor(numbers, room)
+	if err != nil {
+		return Working{}, t, err
+	}
+	s := t.Scale
+	w := Working{Problem: p, Moves: []Move{DrawStretch{s.Write(t.Lo), s.Write(t.Hi)}}}
+	cut := map[int64]bool{}
+	for i, n := range numbers {
+		if c, ok := cutFor(t, i, n); ok && !cut[c.Parts] {
+			cut[c.Parts] = true
+			w.Moves = append(w.Moves, c)
+		}
+		w.Moves = append(w.Moves, MarkOnLine{i, n, s.Write(t.Lo), counts(t, n)})
+	}
+	return answerPlaced(w, s, numbers), t, nil
+}
+
+// stretchFor chooses the scale and the stretch. Where the written parts are too
+// fine to draw, the amounts are placed by their simplest parts.
+func stretchFor(numbers []Number, room int64) (Stretch, error) {
+	s, err := CommonScale(numbers...)
+	var t Stretch
+	if err == nil {
+		if t = stretchOf(s, unitsOf(s, numbers), room); t.Exact(room) || s.Form != Common && s.Form != Mixed {
+			return t, nil
+		}
+	}
+	simple := make([]Number, len(numbers))
+	for i, n := range numbers {
+		simple[i] = Number{Value: n.Value.Simplest(), Form: Mixed}
+	}
+	s, err = CommonScale(simple...)
+	if err != nil {
+		return t, err
+	}
+	s.Form = Mixed
+	return stretchOf(s, unitsOf(s, simple), room), nil
+}
+
+func unitsOf(s Scale, numbers []Number) []int64 {
+	units := make([]int64, len(numbers))
+	for i, n := range numbers {
+		units[i] = s.Count(n)
+	}
+	return units
+}
+
+// cutFor is how the line is cut to find a number: a fraction in its own parts, a
+// decimal or a whole number by the small marks. ok is false when the parts are
+// too many to mark.
+func cutFor(t Stretch, nth int, n Number) (c CutStretch, ok bool) {
+	if den := n.Value.Den(); n.Form == Common || n.Form == Mixed {
+		if den == 1 || t.Scale.Parts%den != 0 || (t.Hi-t.Lo)/(t.Scale.Parts/den) > mostMarks {
+			return c, false
+		}
+		return CutStretch{nth, den, Frac(fraction.Must(1, den)), n}, true
+	}
+	if t.Scale.Form == Common || t.Scale.Form == Mixed {
+		if den := n.Value.Den(); den > 1 && t.Scale.Parts%den == 0 && (t.Hi-t.Lo)/(t.Scale.Parts/den) <= mostMarks {
+			return CutStretch{nth, den, InPlaces(1, n.Places), n}, true
+		}
+		return c, false
+	}
+	if t.Mark == 0 {
+		return c, false
+	}
+	return CutStretch{nth, t.Long / t.Mark, t.Scale.Write(t.Mark), n}, true
+}
+
+// counts are the lengths that lead from the left end to a number: wholes and
+// then its own parts for a mixed number, its parts for a fraction, its places
+// for any other.
+func counts(t Stretch, n Number) []Count {
+	var list []Count
+	add := func(times int64, each Number) {
+		if times > 0 {
+			list = append(list, Count{times, each})
+		}
+	}
+	den := n.Value.Den()
+	switch n.Form {
+	case Mixed:
+		wholes, part := n.Value.Mixed()
+		add(wholes-t.Lo/t.Scale.Parts, Int(1))
+		add(part.Num(), Frac(fraction.Must(1, den)))
+		return list
+	case Common:
+		add(n.Value.Num()-t.Lo/t.Scale.Parts*den, Frac(fraction.Must(1, den)))
+		return list
+	}
+	own := Scale{Parts: den, Form: n.Form, Places: n.Places}
+	left := own.Count(n) - t.Lo/t.Scale.Parts*own.Parts
+	if t.Scale.Parts == own.Parts {
+		left = own.Count(n) - t.Lo
+	}
+	for _, part := range cutAt(left, 10) {
+		place := int64(1)
+		for part%(place*10) == 0 {
+			place *= 10
+		}
+		add(part/place, own.Write(place))
+	}
+	return list
+}
+
+func answerPlaced(w Working, s Scale, numbers []Number) Working {
+	switch w.Problem.Kind {
+	case Show:
+		return w.ends(numbers[0])
+	case Ordering:
+		order := make([]Number, len(numbers))
+		copy(order, numbers)
+		sortNumbers(order)
+		w.Answer.Order = order
+		w.Moves = append(w.Moves, ReadPoints{order})
+		return w
+	}
+	look := compareEndsOf(s, numbers[0], numbers[1])
+	w.Moves = append(w.Moves, look)
+	w.Answer.Relation, w.Answer.Gap = look.Relation, look.Gap.Value
+	w.Answer.True = w.Problem.Kind == Claim && look.Relation == w.Problem.Rel
+	return w
+}

@@ -1,0 +1,79 @@
+package arithmetic
+
+// Neighbors are the round numbers on both sides of a number.
+type Neighbors struct{ Low, High Number }
+
+// FindHalfway marks the number halfway between the neighbors, and says on which
+// side of it the number lies: -1 before, 0 on it, 1 past it.
+type FindHalfway struct {
+	At   Number
+	Side int
+}
+
+// GoNearer goes from the number to the nearer neighbor.
+type GoNearer struct {
+	From, To Number
+	Gap      Number // how far it is
+	OtherGap Number // how far the other neighbor is
+	Halfway  bool   // both are equally far, and it goes up by convention
+	Already  bool   // the number is round already
+}
+
+func (Neighbors) move()   {}
+func (FindHalfway) move() {}
+func (GoNearer) move()    {}
+
+// RoundOnLine works a Rounding of a whole or decimal number: the neighbors, the
+// halfway number, the nearer neighbor (CCSS 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4).
+// A number exactly halfway goes up; that is a convention of school arithmetic and
+// not a fact about distance. To is a power of ten, from 1.
+func RoundOnLine(p Problem) (Working, Stretch, error) {
+	n, ok := p.Left.(Number)
+	if !ok || !powerOfTen(p.To) || n.Form == Common || n.Form == Mixed {
+		return Working{}, Stretch{}, errNotOnLine
+	}
+	s, err := CommonScale(n)
+	if err != nil {
+		return Working{}, Stretch{}, err
+	}
+	if p.To > maxRounded/s.Parts || n.Value.Num() > maxRounded {
+		return Working{}, Stretch{}, ErrOverflow
+	}
+	at, size := s.Count(n), p.To*s.Parts
+	if size == 1 {
+		return Working{}, Stretch{}, errNotOnLine // a whole number to the nearest one
+	}
+	low := at / size * size
+	high, half := low+size, low+size/2
+	round := func(units int64) Number {
+		whole := Int(units / s.Parts)
+		if n.Form == Money {
+			whole.Form = Money
+		}
+		return whole
+	}
+	side := 0
+	switch {
+	case at < half:
+		side = -1
+	case at > half:
+		side = 1
+	}
+	nearer := GoNearer{From: n, To: round(high), Gap: s.Write(high - at), OtherGap: s.Write(at - low), Halfway: side == 0}
+	if side < 0 {
+		nearer.To, nearer.Gap, nearer.OtherGap = round(low), s.Write(at-low), s.Write(high-at)
+		nearer.Already = at == low
+	}
+	w := Working{Problem: p, Moves: []Move{Neighbors{round(low), round(high)}, FindHalfway{s.Write(half), side}, nearer}}
+	return w.ends(nearer.To), Stretch{Scale: s, Lo: low, Hi: high, Mark: size / 10, Long: size / 2}, nil
+}
+
+// maxRounded bounds the units of a rounding, so that nothing overflows.
+const maxRounded = 1_000_000_000_000
+
+func powerOfTen(n int64) bool {
+	for n >= 10 && n%10 == 0 {
+		n /= 10
+	}
+	return n == 1
+}

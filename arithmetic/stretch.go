@@ -1,0 +1,120 @@
+package arithmetic
+
+import (
+	"slices"
+
+	"modeler/fraction"
+)
+
+// Stretch is the part of a number line that is drawn, in units of its scale.
+type Stretch struct {
+	Scale  Scale
+	Lo, Hi int64 // the ends; Lo is 0 where the line can begin there
+	Mark   int64 // units from one small mark to the next; 0 when there are none
+	Long   int64 // units from one long mark to the next, counted from 0
+}
+
+// Exact reports whether the stretch can be drawn on so many steps with every
+// unit on a step.
+func (t Stretch) Exact(room int64) bool { return t.Hi-t.Lo <= room }
+
+// mostMarks is how many intervals of a line can still be counted.
+const mostMarks = 60
+
+// stretchOf chooses the stretch of line that shows the numbers best: from 0 where
+// there is room, else from a round number below them to a round number above.
+// room is how many units can be told apart across the whole line.
+func stretchOf(s Scale, units []int64, room int64) Stretch {
+	if s.Form == Common || s.Form == Mixed {
+		return wholesAround(s, units, room)
+	}
+	lo, hi := slices.Min(units), slices.Max(units)
+	step := roundest(append([]int64{s.Parts}, units...))
+	if s.Parts == 1 {
+		step = roundest(units)
+	}
+	if s.Parts > 1 && s.Form == Decimal {
+		end := max(1, (hi+s.Parts-1)/s.Parts) * s.Parts
+		if end/step <= 100 {
+			return marked(Stretch{Scale: s, Hi: end, Long: s.Parts, Mark: step})
+		}
+	}
+	for _, end := range []int64{10, 20} {
+		if hi <= end*step {
+			return Stretch{Scale: s, Hi: end * step, Mark: step, Long: max(5*step, s.Parts)}
+		}
+	}
+	if len(units) == 1 || apart(units) >= 2*step {
+		if hi <= 100*step {
+			return Stretch{Scale: s, Hi: 100 * step, Mark: 10 * step, Long: 50 * step}
+		}
+	}
+	for size := 10 * step; ; size *= 10 {
+		from, to := lo/size*size, (hi+size-1)/size*size
+		if from == to {
+			to += size
+		}
+		if len(units) == 1 && size == 10*step {
+			continue // one number is shown among the hundred around it
+		}
+		if (to-from)/size <= 10 {
+			return marked(Stretch{Scale: s, Lo: from, Hi: to, Mark: size / 10, Long: size})
+		}
+	}
+}
+
+// wholesAround is the stretch for fractions: whole numbers at both ends.
+func wholesAround(s Scale, units []int64, room int64) Stretch {
+	lo, hi := slices.Min(units)/s.Parts, (slices.Max(units)+s.Parts-1)/s.Parts
+	t := Stretch{Scale: s, Hi: max(hi, 1) * s.Parts, Mark: 1, Long: s.Parts}
+	if hi > 6 && (hi > 20 || t.Hi > room || t.Hi > mostMarks) && lo > 0 {
+		t.Lo = lo * s.Parts
+		if lo == hi {
+			t.Hi += s.Parts
+		}
+	}
+	return marked(t)
+}
+
+// marked drops the small marks where there would be too many to count, keeping
+// the halves of wholes.
+func marked(t Stretch) Stretch {
+	if (t.Hi-t.Lo)/t.Mark <= mostMarks {
+		return t
+	}
+	t.Mark = 0
+	for _, parts := range []int64{10, 2} {
+		if t.Long%parts == 0 && (t.Hi-t.Lo)/(t.Long/parts) <= mostMarks {
+			t.Mark = t.Long / parts
+			break
+		}
+	}
+	return t
+}
+
+// roundest is the largest power of ten of which all the counts are multiples.
+func roundest(units []int64) int64 {
+	g := int64(0)
+	for _, u := range units {
+		if u != 0 {
+			g = fraction.GCD(g, u)
+		}
+	}
+	step := int64(1)
+	for g > 0 && g%(10*step) == 0 {
+		step *= 10
+	}
+	return step
+}
+
+// apart is the smallest distance between two counts that differ.
+func apart(units []int64) int64 {
+	list := slices.Sorted(slices.Values(units))
+	gap := int64(0)
+	for i := range list[1:] {
+		if d := list[i+1] - list[i]; d > 0 && (gap == 0 || d < gap) {
+			gap = d
+		}
+	}
+	return gap
+}
