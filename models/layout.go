@@ -18,18 +18,18 @@ const footing = 112
 
 // equation writes the problem's equation at the foot of a picture whose content
 // ends at bottom, and closes the paper under it. asked ends in a question mark
-// where answered has the answer.
+// where answered has the answer. A long equation is written smaller.
 func equation(s *scene.Scene, bottom int, asked, answered notation.Line) {
 	y := bottom + footing/2
-	for _, v := range []struct {
-		line notation.Line
-		when scene.When
-	}{{answered, scene.ShownOnly}, {asked, scene.HiddenOnly}} {
-		s.Add(scene.Item{
-			Shape: scene.Text{X: scene.PaperW / 2, Y: y, Size: scene.Large, Bold: true, Runs: v.line.Runs()},
-			When:  v.when,
-		})
+	size := scene.Large
+	written := func(l notation.Line) scene.Text {
+		return scene.Text{X: scene.PaperW / 2, Y: y, Size: size, Bold: true, Runs: l.Runs()}
 	}
+	room := scene.PaperW - 2*scene.Margin
+	for size > scene.Small && max(written(asked).Width(), written(answered).Width()) > room {
+		size--
+	}
+	s.Add(scene.Item{Shape: written(answered), When: scene.ShownOnly}, scene.Item{Shape: written(asked), When: scene.HiddenOnly})
 	s.W, s.H = scene.PaperW, bottom+footing
 }
 
