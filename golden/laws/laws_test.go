@@ -1,0 +1,96 @@
+package laws
+
+import (
+	"flag"
+	"fmt"
+	"sort"
+	"testing"
+
+	"modeler/arithmetic/reading"
+	"modeler/golden/problems"
+	"modeler/models"
+)
+
+var (
+	count = flag.Int("problems", 3400, "how many random problems to hold to the laws")
+	seed  = flag.Uint64("seed", 1, "which random problems")
+)
+
+func TestEveryExampleKeepsTheLaws(t *testing.T) {
+	for _, m := range models.All {
+		if len(m.Examples) == 0 {
+			t.Errorf("%s has no examples", m.Name)
+		}
+		for _, example := range m.Examples {
+			r, err := reading.Read(example)
+			if err != nil {
+				t.Errorf("%s: %q: %v", m.Name, example, err)
+				continue
+			}
+			if err := m.Fits(r.Problem); err != nil {
+				t.Errorf("%s: %q does not fit: %v", m.Name, example, err)
+				continue
+			}
+			l, err := Tell(m, r.Problem)
+			if err != nil {
+				t.Error(err)
+				continue
+			}
+			for _, err := range Check(&l) {
+				t.Error(err)
+			}
+		}
+	}
+}
+
+// TestRandomProblemsKeepTheLaws holds random problems of every kind to the laws.
+// A few of each sort of breach are printed, with how often it happened.
+func TestRandomProblemsKeepTheLaws(t *testing.T) {
+	told := map[string]int{}
+	broken := map[string][]error{}
+	d := problems.Deal(*seed)
+	for range *count {
+		p := d.Next()
+		for _, m := range models.All {
+			if m.Fits(p) != nil {
+				continue
+			}
+			told[m.Name+", "+string(p.Kind)]++
+			l, err := Tell(m, p)
+			if err != nil {
+				t.Error(err)
+				continue
+			}
+			for _, err := range Check(&l) {
+				sort := fmt.Sprintf("%s, %s, %.24s", m.Name, p.Kind, err.Error())
+				broken[sort] = append(broken[sort], err)
+			}
+		}
+	}
+	for _, sort := range sorted(broken) {
+		list := broken[sort]
+		t.Errorf("%d × %v", len(list), list[0])
+		for _, err := range list[1:min(3, len(list))] {
+			t.Errorf("      %v", err)
+		}
+	}
+	for _, sort := range sorted(told) {
+		t.Logf("%5d  %s", told[sort], sort)
+	}
+	for _, m := range models.All {
+		for _, kind := range m.First {
+			if told[m.Name+", "+string(kind)] == 0 {
+				t.Errorf("no problem of the kind %q was told by %s, which is first for it", kind, m.Name)
+			}
+		}
+	}
+}
+
+func sorted[V any](m map[string]V) []string {
+	var keys []string
+	for k := range m {
+		keys = append(keys, k)
+	}
+	sort.Strings(keys)
+	return keys
+}

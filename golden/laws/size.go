@@ -1,0 +1,172 @@
+package laws
+
+import (
+	"fmt"
+	"math/big"
+	"strings"
+
+	"modeler/fraction"
+	"modeler/models/scene"
+)
+
+// measured is a piece with an area: a rectangle or a grid that is worth something.
+type measured struct {
+	scene.Item
+	box  scene.Box
+	cube bool // the front of a cube, which is worth more than its face shows
+}
+
+// pieces are the rectangles and grids of a picture that are worth something.
+func (p Picture) pieces() []measured {
+	var list []measured
+	items := p.visible()
+	for i, it := range items {
+		if it.Worth.Sign() == 0 {
+			continue
+		}
+		switch it.Shape.(type) {
+		case scene.Rect, scene.Grid:
+			list = append(list, measured{it, it.Shape.Box(), i > 0 && isSide(items[i-1], it)})
+		}
+	}
+	return list
+}
+
+// isSide reports whether a polygon is the side face of the cube whose front is
+// given: it has two corners in common with it.
+func isSide(side, front scene.Item) bool {
+	polygon, ok := side.Shape.(scene.Polygon)
+	if !ok {
+		return false
+	}
+	b, shared := front.Shape.Box(), 0
+	for _, q := range polygon {
+		if (q.X == b.X || q.X == b.Right()) && (q.Y == b.Y || q.Y == b.Bottom()) {
+			shared++
+		}
+	}
+	return shared == 2
+}
+
+// sketched reports whether the picture says that it is not to scale.
+func (p Picture) sketched() bool {
+	return strings.Contains(p.Scene.Desc.Say(p.Hidden), "not to scale")
+}
+
+// EqualSize: what is worth as much is as large, and what is worth n times as much
+// is n times as large. The front of a cube is compared with other cubes only.
+func EqualSize(p Picture) error {
+	if p.sketched() {
+		return nil
+	}
+	var first [2]*measured
+	for _, m := range p.pieces() {
+		sort := 0
+		if m.cube {
+			sort = 1
+		}
+		if first[sort] == nil {
+			first[sort] = &m
+			continue
+		}
+		ref := first[sort]
+		a := new(big.Rat).Mul(rat(m.Worth), big.NewRat(area(ref.box), 1))
+		b := new(big.Rat).Mul(rat(ref.Worth), big.NewRat(area(m.box), 1))
+		if a.Cmp(b) != 0 {
+			return fmt.Errorf("%s is worth %s and %s is worth %s", describe(m.Item), m.Worth, describe(ref.Item), ref.Worth)
+		}
+	}
+	return circles(p)
+}
+
+// circles: counters of one worth are of one size.
+func circles(p Picture) error {
+	size := map[fraction.Fraction]int{}
+	for _, it := range p.visible() {
+		if c, ok := it.Shape.(scene.Circle); ok && it.Worth.Sign() != 0 {
+			if r, seen := size[it.Worth]; seen && r != c.R {
+				return fmt.Errorf("%s is not as large as the others", describe(it))
+			}
+			size[it.Worth] = c.R
+		}
+	}
+	return nil
+}
+
+func area(b scene.Box) int64 { return int64(b.W) * int64(b.H) }
+
+// NoOverlap: no two pieces of one number lie on one another, so that each is
+// seen and counted.
+func NoOverlap(p Picture) error {
+	var list []scene.Item
+	for _, it := range p.visible() {
+		if it.Worth.Sign() == 0 {
+			continue
+		}
+		switch it.Shape.(type) {
+		case scene.Rect, scene.Grid, scene.Circle:
+		default:
+			continue
+		}
+		for _, other := range list {
+			if other.Of == it.Of && other.Shape.Box().Overlaps(it.Shape.Box()) {
+				return fmt.Errorf("%s lies on %s", describe(it), describe(other))
+			}
+		}
+		list = append(list, it)
+	}
+	return nil
+}
+
+// JumpsToScale: all jumps of a picture have one scale, and a jump back goes to
+// the left.
+func JumpsToScale(p Picture) error {
+	if p.sketched() {
+		return nil
+	}
+	var ref *scene.Item
+	for _, it := range p.visible() {
+		hop, ok := it.Shape.(scene.Hop)
+		if !ok || it.Worth.Sign() == 0 {
+			continue
+		}
+		if (hop.X2-hop.X1 > 0) != (it.Worth.Sign() > 0) {
+			return fmt.Errorf("%s is worth %s", describe(it), it.Worth)
+		}
+		if ref == nil {
+			ref = &it
+			continue
+		}
+		with := ref.Shape.(scene.Hop)
+		a := new(big.Rat).Mul(rat(it.Worth), big.NewRat(int64(with.X2-with.X1), 1))
+		b := new(big.Rat).Mul(rat(ref.Worth), big.NewRat(int64(hop.X2-hop.X1), 1))
+		if a.Cmp(b) != 0 {
+			return fmt.Errorf("%s is worth %s and %s is worth %s", describe(it), it.Worth, describe(*ref), ref.Worth)
+		}
+	}
+	return nil
+}
+
+// OneScale: every step of a lesson has the same paper, and what is worth as much
+// is as large in all of them.
+func OneScale(l *Lesson) error {
+	size := map[fraction.Fraction]int64{}
+	for _, p := range l.Pictures() {
+		if p.Step == 0 {
+			continue
+		}
+		if a, b := l.Steps[0].Scene, p.Scene; a.W != b.W || a.H != b.H {
+			return fmt.Errorf("step 1 is %d × %d and step %d is %d × %d", a.W, a.H, p.Step, b.W, b.H)
+		}
+		if p.sketched() {
+			continue
+		}
+		for _, m := range p.pieces() {
+			if was, seen := size[m.Worth]; seen && was != area(m.box) {
+				return fmt.Errorf("step %d: %s has another size than before", p.Step, describe(m.Item))
+			}
+			size[m.Worth] = area(m.box)
+		}
+	}
+	return nil
+}
