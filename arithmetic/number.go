@@ -6,6 +6,7 @@
 package arithmetic
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 
@@ -116,3 +117,25 @@ func group(digits string) string {
 	}
 	return digits
 }
+
+// ParseDecimal reads a whole or decimal number written with digits and at most
+// one point, and keeps its places: 0.30 is 30/100. It takes no sign, no commas
+// and no powers of ten, and at most 18 places; a number that does not fit is
+// [ErrOverflow].
+func ParseDecimal(text string) (Number, error) {
+	if strings.Trim(text, "0123456789.") != "" {
+		return Number{}, ErrNotDecimal
+	}
+	d, err := decimal.NewFromString(text)
+	if err != nil {
+		return Number{}, ErrNotDecimal
+	}
+	places := int(-d.Exponent())
+	if places > 18 || !d.Coefficient().IsInt64() {
+		return Number{}, ErrOverflow
+	}
+	return InPlaces(d.Coefficient().Int64(), places), nil
+}
+
+// ErrNotDecimal says that a text is not a decimal number.
+var ErrNotDecimal = errors.New("arithmetic: not a decimal number")

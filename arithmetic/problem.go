@@ -54,13 +54,15 @@ func (Unknown) expr()   {}
 
 func (Unknown) String() string { return "?" }
 
-// String writes the operation with brackets where they are needed.
+// String writes the operation with brackets where they are needed. Signs of the
+// same rank go from left to right, but a part of a part from the inside out: 1/2
+// of 1/3 of 12.
 func (o Operation) String() string {
 	left, right := o.Left.String(), o.Right.String()
-	if l, ok := o.Left.(Operation); ok && l.Op.rank() < o.Op.rank() {
+	if l, ok := o.Left.(Operation); ok && (l.Op.rank() < o.Op.rank() || o.Op == Of) {
 		left = "(" + left + ")"
 	}
-	if r, ok := o.Right.(Operation); ok && r.Op.rank() <= o.Op.rank() {
+	if r, ok := o.Right.(Operation); ok && r.Op.rank() <= o.Op.rank() && o.Op != Of {
 		right = "(" + right + ")"
 	}
 	return left + " " + o.Op.String() + " " + right

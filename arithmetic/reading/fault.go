@@ -1,0 +1,231 @@
+package reading
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"unicode/utf8"
+
+	"modeler/arithmetic"
+)
+
+// fault is an error whose mend is still to be chosen: the first of the tries that
+// can be read.
+type fault struct {
+	code          Code
+	start, end    int // in runes
+	message, hint string
+	tries         []string
+}
+
+// swap is a text with the runes from start up to end replaced.
+func swap(text []rune, start, end int, with string) string {
+	return string(text[:start]) + with + string(text[end:])
+}
+
+func (t token) quoted() string { return quote(t.text) }
+
+// quote puts a word in quotation marks, cut when it is long.
+func quote(s string) string {
+	if r := []rune(s); len(r) > 20 {
+		s = string(r[:20]) + "…"
+	}
+	return "“" + s + "”"
+}
+
+// shown is a sign as a book prints it.
+func (t token) shown() string {
+	switch {
+	case t.text == "-":
+		return "−"
+	case t.text == "x":
+		return "×"
+	case t.kind == slash:
+		return "the fraction bar"
+	case t.kind == word:
+		return t.quoted()
+	}
+	return t.text
+}
+
+func nothing(p *parser) *fault {
+	return &fault{Empty, 0, 0, "there is no problem here yet", "type one as it stands in the book", nil}
+}
+
+func tooLong(text string) *fault {
+	return &fault{TooLong, MaxText, utf8.RuneCountInString(text),
+		fmt.Sprintf("the text is longer than %d characters", MaxText), "give one problem at a time", nil}
+}
+
+func badCharacter(text []rune, i int) *fault {
+	stop := i + 1
+	for stop < len(text) && (unseen(text[stop]) || alike[text[stop]] == 0 && text[stop] != thin && fold(text[stop]) == "") {
+		stop++
+	}
+	f := &fault{BadCharacter, i, stop, "this is not part of a problem",
+		"use numbers, plain words and the signs + − × ÷ / = < >", []string{swap(text, i, stop, " "), swap(text, i, stop, "")}}
+	switch text[i] {
+	case '%':
+		f.code, f.end, f.message = NotYet, i+1, "percents cannot be read yet"
+		f.hint, f.tries = "write the percent as hundredths: 50/100 of 12", []string{swap(text, i, i+1, "/100")}
+	case '≤', '≥', '≠':
+		f.code, f.end, f.message = NotYet, i+1, string(text[i])+" cannot be read yet"
+		f.hint, f.tries = "use =, < or >", []string{swap(text, i, i+1, map[rune]string{'≤': "<", '≥': ">", '≠': "="}[text[i]])}
+	case '€', '£', '¥':
+		f.end, f.message = i+1, "money is read in dollars only"
+		f.hint, f.tries = "use the sign $, or leave it out", []string{swap(text, i, i+1, "$"), swap(text, i, i+1, "")}
+	}
+	if text[i] < ' ' || text[i] == 0x7f || text[i] >= 0x80 && text[i] < 0xa0 {
+		f.message, f.hint = "there is a hidden control character here", "delete it, or type the problem again"
+	}
+	return f
+}
+
+func markup(text []rune, start, end int) *fault {
+	return &fault{BadCharacter, start, end, "this is the code of a page, not part of a problem",
+		"give the problem as plain text", []string{swap(text, start, end, " ")}}
+}
+
+func smallDigits(text []rune, start, end int) *fault {
+	return &fault{NotYet, start, end, "small raised or lowered digits are read only in a fraction",
+		"write powers as products: 3 × 3", []string{swap(text, start, end, "")}}
+}
+
+// checkWords finds the first word that the reader does not know.
+func (p *parser) checkWords() *fault {
+	for _, t := range p.tokens {
+		if t.kind != word || slices.Contains(vocabulary, t.text) {
+			continue
+		}
+		f := &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " is not one that can be read",
+			"write the problem with numbers and signs, as it stands in the book", nil}
+		for i, w := range nearest(t.text) {
+			if i == 0 {
+				f.hint = "perhaps " + quote(w) + " was meant"
+			}
+			f.tries = append(f.tries, swap(p.text, t.start, t.end, w))
+		}
+		f.tries = append(f.tries, swap(p.text, t.start, t.end, ""))
+		return f
+	}
+	return nil
+}
+
+// noOperand is the fault where a number should stand.
+func noOperand(p *parser) *fault {
+	t, before := p.at(0), p.at(-1)
+	if p.i == 0 {
+		before = token{kind: end}
+	}
+	insert := func(at int, s string) []string { return []string{swap(p.text, at, at, s)} }
+	switch {
+	case t.text == "-" && p.at(1).kind == number && !p.at(1).spaced:
+		return &fault{Negative, t.start, p.at(1).end, "−" + p.at(1).text + " is less than 0",
+			"the pictures start at 0; to take a number away, write the number it is taken from in front", []string{swap(p.text, t.start, t.end, "")}}
+	case isMark(t) && isMark(before):
+		return &fault{MissingNumber, before.start, t.end, "there is no number between " + before.shown() + " and " + t.shown(),
+			"put a number between them, or leave one of them out",
+			append([]string{swap(p.text, t.start, t.end, "")}, insert(t.start, " 2 ")...)}
+	case isMark(t) || t.text == "x":
+		return &fault{MissingNumber, t.start, t.end, "there is no number in front of " + t.shown(),
+			"put a number in front, or ? for one that is to be found", insert(t.start, " 2 ")}
+	case t.kind == closed && before.kind == end:
+		return notOpened(p, t)
+	case before.kind != end && (t.kind == end || t.kind == closed || t.kind == stop || t.kind == separator):
+		return &fault{MissingNumber, before.start, before.end, "there is no number after " + before.shown(),
+			"put a number after it, or ? for one that is to be found", insert(before.end, " 2 ")}
+	case t.kind == word:
+		return misplaced(p, t)
+	}
+	return &fault{MissingNumber, t.start, t.end, "there is no number here", "start with a number",
+		append([]string{swap(p.text, t.start, t.end, "")}, insert(t.start, " 2 ")...)}
+}
+
+func isMark(t token) bool { return t.kind == sign || t.kind == relation || t.kind == slash }
+
+func misplaced(p *parser, t token) *fault {
+	return &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " does not fit here",
+		"write the problem with numbers and signs, as it stands in the book",
+		[]string{swap(p.text, t.start, len(p.text), ""), swap(p.text, t.start, t.end, ""), swap(p.text, 0, t.end, "")}}
+}
+
+// leftover is the fault of what stands behind an expression and does not go on
+// with it.
+func (p *parser) leftover() *fault {
+	t := p.at(0)
+	switch t.kind {
+	case number, blank, blankPart, open:
+		return p.missingSign(t)
+	case closed:
+		return notOpened(p, t)
+	case separator:
+		return p.comma(t)
+	case word:
+		if _, ok := small[t.text]; ok || in(unknowns, t.text) {
+			return p.missingSign(t)
+		}
+		return misplaced(p, t)
+	case end:
+		before := p.at(-1)
+		return &fault{MissingNumber, before.start, before.end, "the problem is not finished here",
+			"say what to do with the number", []string{string(p.text[:before.start])}}
+	}
+	return &fault{BadCharacter, t.start, t.end, t.shown() + " does not fit here", "leave it out, or put a number in front",
+		[]string{swap(p.text, t.start, len(p.text), ""), swap(p.text, t.start, t.end, " ")}}
+}
+
+// missingSign is the fault of two operands side by side, and of a mixed number
+// whose fraction is too large.
+func (p *parser) missingSign(t token) *fault {
+	before := p.at(-1)
+	with := func(sign string) string { return swap(p.text, before.end, t.start, sign) }
+	f := &fault{MissingSign, before.start, t.end, "there is no sign between the two numbers",
+		"put + or - between them", []string{with(" + "), with(" = ")}}
+	switch {
+	case before.kind == number && t.kind == number && before.num.Form == arithmetic.Whole && t.num.Form == arithmetic.Common:
+		if t.num.Value.Sign() > 0 {
+			f.code, f.message = BadNumber, "the fraction in a mixed number is less than 1"
+			whole := arithmetic.AsMixed(mixed(before, t).num.Value).String()
+			f.hint = "write " + whole + ", or put + between the two numbers"
+			f.tries = append([]string{swap(p.text, before.start, t.end, whole)}, f.tries...)
+		}
+	case t.kind == open:
+		f.message, f.hint, f.tries = "there is no sign in front of the bracket", "put × there, or the sign that is meant", []string{with(" × "), with(" + ")}
+	case before.kind == closed:
+		f.message, f.hint, f.tries = "there is no sign behind the bracket", "put × there, or the sign that is meant", []string{with(" × "), with(" + ")}
+	case t.kind == blank || before.kind == blank || t.kind == word:
+		f.message = "there is no sign beside the blank"
+	case before.kind == word:
+		f.message = "there is no sign in front of the number"
+	}
+	return f
+}
+
+// comma is the fault of a comma that is neither in a number nor in a list.
+func (p *parser) comma(t token) *fault {
+	first, last := p.i-1, p.i
+	for p.tokens[last].kind == separator && p.tokens[last+1].kind == number && !p.tokens[last+1].spaced {
+		last += 2
+	}
+	start, stop := p.tokens[max(first, 0)].start, p.tokens[last-1].end
+	if last == p.i || t.spaced || t.text == ";" {
+		return &fault{BadCharacter, t.start, t.end, "a list of numbers says in front what to do with them",
+			"write order 1/2, 3/4 or compare 1/2 and 3/4, or put a sign between the numbers",
+			[]string{"order " + string(p.text), swap(p.text, t.start, t.end, " + ")}}
+	}
+	written := strings.TrimSpace(string(p.text[start:stop]))
+	f := &fault{BadNumber, start, stop, "the commas in " + clipped(written) + " do not part groups of three digits",
+		"write 1,204 for a thousand and more, 0.5 for a decimal, and order 1, 2, 3 for a list", nil}
+	if strings.Count(written, ",") == 1 {
+		f.tries = append(f.tries, swap(p.text, start, stop, strings.Replace(written, ",", ".", 1)))
+	}
+	f.tries = append(f.tries, "order "+string(p.text), swap(p.text, start, stop, strings.ReplaceAll(written, ",", "")))
+	return f
+}
+
+func clipped(s string) string {
+	if r := []rune(s); len(r) > 20 {
+		return string(r[:20]) + "…"
+	}
+	return s
+}

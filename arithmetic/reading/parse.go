@@ -1,0 +1,287 @@
+package reading
+
+import (
+	"strings"
+
+	"modeler/arithmetic"
+)
+
+// parser reads an expression by descent, one function for each rank of sign.
+type parser struct {
+	text    []rune
+	tokens  []token
+	i       int
+	depth   int  // open brackets
+	count   int  // numbers read
+	asked   bool // the text starts with "is": more than is a relation, not a sign
+	listing bool // "and" stands between numbers, not inside a mixed number
+}
+
+// piece is an expression and where it stands in the text.
+type piece struct {
+	expr       arithmetic.Expr
+	spans      []Span // of its numbers, in the order they are written
+	start, end int
+	unknowns   int
+	sign       infix  // of an operation
+	signText   string // of an operation: how its sign was written
+}
+
+// at is the token n places on; the end stands behind the last.
+func (p *parser) at(n int) token {
+	if i := p.i + n; i < len(p.tokens) {
+		if i < 0 {
+			return token{}
+		}
+		return p.tokens[i]
+	}
+	return p.tokens[len(p.tokens)-1]
+}
+
+// match is how many tokens from the i-th on are the words of a phrase, small
+// words passed over; 0 when they are not.
+func (p *parser) match(phrase string) int {
+	n := 0
+	for _, w := range strings.Fields(phrase) {
+		for p.at(n).kind == word && p.at(n).text != w && in(passedOver, p.at(n).text) {
+			n++
+		}
+		if t := p.at(n); t.kind != word || t.text != w {
+			return 0
+		}
+		n++
+	}
+	return n
+}
+
+// longest is the phrase of a table that matches the most tokens.
+func longest[V any](p *parser, table map[string]V) (v V, n int) {
+	if p.at(0).kind != word {
+		return v, 0
+	}
+	var found string
+	for phrase, value := range table {
+		if m := p.match(phrase); m > n || m == n && m > 0 && phrase < found {
+			v, n, found = value, m, phrase
+		}
+	}
+	return v, n
+}
+
+// any passes the longest of some phrases, if one is there.
+func (p *parser) any(phrases []string) bool {
+	n := 0
+	for _, phrase := range phrases {
+		n = max(n, p.match(phrase))
+	}
+	p.i += n
+	return n > 0
+}
+
+func in(list []string, s string) bool {
+	for _, l := range list {
+		if l == s {
+			return true
+		}
+	}
+	return false
+}
+
+// sign is the sign between two operands that comes next, if any, and its tokens.
+func (p *parser) sign() (infix, int) {
+	t := p.at(0)
+	if s, ok := signs[t.text]; ok && (t.kind == sign || t.kind == slash) {
+		return s, 1
+	}
+	if !p.asked {
+		if s, n := longest(p, turnedInfixes); n > 0 {
+			return s, n
+		}
+	}
+	return longest(p, infixes)
+}
+
+// expression reads numbers joined by signs of at least the given rank.
+func (p *parser) expression(rank int) (piece, *fault) {
+	if rank == 3 {
+		return p.part()
+	}
+	left, f := p.expression(rank + 1)
+	for f == nil {
+		s, n := p.sign()
+		if n == 0 || s.rank() != rank {
+			return left, nil
+		}
+		start := p.i
+		p.i += n
+		var right piece
+		if right, f = p.expression(rank + 1); f == nil {
+			left, f = p.join(left, s, right, start)
+		}
+	}
+	return left, f
+}
+
+// part reads an operand, or a fraction of an amount; the amount can itself be
+// a fraction of an amount.
+func (p *parser) part() (piece, *fault) {
+	left, f := p.operand()
+	if f != nil {
+		return left, f
+	}
+	s, n := p.sign()
+	if n == 0 || s.op != arithmetic.Of {
+		return left, nil
+	}
+	if v, ok := left.expr.(arithmetic.Number); ok && v.Form == arithmetic.Whole || left.isOperation() {
+		return left, wholeOf(p, left)
+	}
+	start := p.i
+	p.i += n
+	right, f := p.part()
+	if f != nil {
+		return right, f
+	}
+	return p.join(left, s, right, start)
+}
+
+func (c piece) isOperation() bool {
+	_, ok := c.expr.(arithmetic.Operation)
+	return ok
+}
+
+func (p *parser) join(left piece, s infix, right piece, sign int) (piece, *fault) {
+	out := piece{start: left.start, end: right.end, unknowns: left.unknowns + right.unknowns, sign: s, signText: p.tokens[sign].text}
+	if out.unknowns > 1 {
+		return out, twoUnknowns(p, right)
+	}
+	if s.turned {
+		left, right = right, left
+	}
+	out.expr = arithmetic.Operation{Op: s.op, Left: left.expr, Right: right.expr}
+	out.spans = append(append(out.spans, left.spans...), right.spans...)
+	return out, nil
+}
+
+// operand reads a number, a blank or an expression in brackets.
+func (p *parser) operand() (piece, *fault) {
+	for p.at(0).kind == word && in(passedOver, p.at(0).text) {
+		p.i++
+	}
+	t := p.at(0)
+	switch t.kind {
+	case number:
+		p.i++
+		return p.numeral(t)
+	case blank:
+		p.i++
+		return piece{expr: arithmetic.Unknown{}, unknowns: 1, start: t.start, end: t.end}, nil
+	case blankPart:
+		return piece{}, blankInside(p, t)
+	case open:
+		return p.bracket(t)
+	case word:
+		if p.isUnknown(t) {
+			p.i++
+			return piece{expr: arithmetic.Unknown{}, unknowns: 1, start: t.start, end: t.end}, nil
+		}
+		if n, ok := p.numberWord(); ok {
+			return p.numeral(n)
+		}
+	}
+	return piece{}, noOperand(p)
+}
+
+// isUnknown reports whether a letter stands for the unknown. An x in front of a
+// number is a times sign that lacks its first number.
+func (p *parser) isUnknown(t token) bool {
+	next := p.at(1).kind
+	return in(unknowns, t.text) && next != number && next != open && next != blank
+}
+
+func (p *parser) bracket(t token) (piece, *fault) {
+	if p.depth++; p.depth > MaxDepth {
+		return piece{}, tooDeep(p, t)
+	}
+	p.i++
+	inside, f := p.expression(1)
+	if f != nil {
+		return inside, f
+	}
+	if p.at(0).kind != closed {
+		if p.at(0).kind == end {
+			return inside, notClosed(p, t)
+		}
+		return inside, p.leftover()
+	}
+	inside.start, inside.end = t.start, p.at(0).end
+	p.depth--
+	p.i++
+	return inside, nil
+}
+
+// numeral makes a piece of a number, the names of its parts that may follow it
+// included: 3 fourths, 2 and 3/4.
+func (p *parser) numeral(t token) (piece, *fault) {
+	if den, ok := partNames[p.at(0).text]; ok && p.at(0).kind == word && t.num.Form == arithmetic.Whole {
+		n, _ := t.num.Int64()
+		t = fractionToken(t, n, den, p.at(0).end)
+		p.i++
+	}
+	if !p.listing && p.match("and") == 1 && t.num.Form == arithmetic.Whole {
+		here := p.i
+		p.i++
+		next := p.at(0)
+		if next.kind == number {
+			p.i++
+		} else {
+			next, _ = p.numberWord()
+		}
+		if den, ok := partNames[p.at(0).text]; ok && next.kind == number && next.num.Form == arithmetic.Whole {
+			n, _ := next.num.Int64()
+			next = fractionToken(next, n, den, p.at(0).end)
+			p.i++
+		}
+		if isProper(next) {
+			t = mixed(t, next)
+		} else {
+			p.i = here
+		}
+	}
+	return p.counted(t)
+}
+
+func (p *parser) counted(t token) (piece, *fault) {
+	if p.count++; p.count > MaxNumbers {
+		return piece{}, tooMany(p, t)
+	}
+	return piece{expr: t.num, spans: []Span{{Start: t.start, End: t.end}}, start: t.start, end: t.end}, nil
+}
+
+// finish passes what may end a text and finds fault with anything else.
+func (p *parser) finish() *fault {
+	for p.at(0).kind == stop || p.isQuestionMark() {
+		p.i++
+	}
+	if p.at(0).kind == end {
+		return nil
+	}
+	return p.leftover()
+}
+
+// isQuestionMark reports whether the next token ends a question and is no blank.
+func (p *parser) isQuestionMark() bool {
+	t := p.at(0)
+	if t.kind != blank || strings.Trim(t.text, "?.") != "" {
+		return false
+	}
+	for n := 1; ; n++ {
+		switch p.at(n).kind {
+		case end:
+			return true
+		case stop:
+		default:
+			return false
+		}
+	}
+}

@@ -1,0 +1,47 @@
+package reading
+
+import "strings"
+
+// RestorePlus puts back a plus sign that was lost in a query string, where every
+// standard library decodes it as a space: 345 278 becomes 345 + 278. It does so
+// where two numbers, or a number and a bracket, stand side by side with a space
+// between, and are not a mixed number; where there is an equal sign also beside a
+// blank. All else stays as it is.
+func RestorePlus(text string) string {
+	if len(text) > 4*MaxText {
+		return text
+	}
+	runes := []rune(text)
+	chars, f := clean(runes)
+	if f != nil {
+		return text
+	}
+	tokens, f := scan(runes, chars)
+	if f != nil {
+		return text
+	}
+	if tokens, f = joinFractions(runes, tokens); f != nil {
+		return text
+	}
+	equation := false
+	for _, t := range tokens {
+		equation = equation || t.kind == relation && t.text == "="
+	}
+	ends := func(t token) bool {
+		return t.kind == number || t.kind == closed || equation && (t.kind == blank || t.kind == blankPart)
+	}
+	starts := func(t token) bool {
+		return t.kind == number || t.kind == open || equation && (t.kind == blank || t.kind == blankPart)
+	}
+	var b strings.Builder
+	from := 0
+	for i := 1; i < len(tokens); i++ {
+		left, right := tokens[i-1], tokens[i]
+		gap := string(runes[left.end:max(left.end, right.start)])
+		if ends(left) && starts(right) && gap != "" && strings.TrimSpace(gap) == "" {
+			b.WriteString(string(runes[from:left.end]) + " + ")
+			from = right.start
+		}
+	}
+	return b.String() + string(runes[from:])
+}

@@ -1,0 +1,245 @@
+package reading
+
+import "modeler/arithmetic"
+
+// problem reads the whole text.
+func (p *parser) problem() (Reading, *fault) {
+	if p.at(0).kind == end {
+		return Reading{}, nothing(p)
+	}
+	if f := p.checkWords(); f != nil {
+		return Reading{}, f
+	}
+	p.openings()
+	if r, f, ok := p.command(); ok {
+		return r, f
+	}
+	left, f := p.side()
+	if f != nil {
+		return Reading{}, f
+	}
+	return p.statement(left)
+}
+
+// openings passes the words in front of a problem that do not change it.
+func (p *parser) openings() {
+	for {
+		here := p.i
+		p.listing = p.listing || p.match("are") > 0
+		p.asked = p.any(askers) || p.asked
+		p.any(openers)
+		p.any(rewriters)
+		for p.i > here && (p.at(0).text == ":" || p.at(0).kind == separator) {
+			p.i++
+		}
+		if p.i == here {
+			return
+		}
+	}
+}
+
+// side is one side of a statement: an expression, or a fraction with a blank in
+// it, for which expr is nil.
+func (p *parser) side() (piece, *fault) {
+	t := p.at(0)
+	if t.kind != blankPart {
+		return p.expression(1)
+	}
+	if _, n := signAfter(p); n > 0 {
+		return piece{}, blankInside(p, t)
+	}
+	p.i++
+	p.count++
+	return piece{spans: []Span{{Start: t.start, End: t.end}}, start: t.start, end: t.end}, nil
+}
+
+// signAfter is the sign behind the next token.
+func signAfter(p *parser) (infix, int) {
+	p.i++
+	defer func() { p.i-- }()
+	return p.sign()
+}
+
+// statement reads what follows the first side: nothing, a relation and the other
+// side, a sign that asks for a comparison, or words that ask for another form.
+func (p *parser) statement(left piece) (Reading, *fault) {
+	if p.isQuestionMark() || p.at(0).kind == end || p.at(0).kind == stop {
+		if f := p.finish(); f != nil {
+			return Reading{}, f
+		}
+		return p.alone(left)
+	}
+	if rel, n := p.relation(); n > 0 {
+		mark := p.at(0)
+		p.i += n
+		return p.related(left, rel, mark)
+	}
+	if left.expr == nil {
+		return Reading{}, p.leftover()
+	}
+	if p.at(0).kind == blank || p.any(versus) {
+		if p.at(0).kind == blank {
+			p.i++
+		}
+		return p.compared(left)
+	}
+	if p.at(0).text == "and" {
+		p.i++
+		return p.bothEqual(left)
+	}
+	return p.rewritten(left)
+}
+
+func (p *parser) relation() (arithmetic.Relation, int) {
+	if t := p.at(0); t.kind == relation {
+		return map[string]arithmetic.Relation{"=": arithmetic.Equal, "<": arithmetic.Less, ">": arithmetic.Greater}[t.text], 1
+	}
+	return longest(p, relations)
+}
+
+// related reads the other side of a relation.
+func (p *parser) related(left piece, rel arithmetic.Relation, mark token) (Reading, *fault) {
+	if p.at(0).kind == end && rel == arithmetic.Equal { // 345 + 278 =
+		return p.alone(left)
+	}
+	if p.at(0).kind == relation {
+		return Reading{}, twoRelations(p, mark)
+	}
+	right, f := p.side()
+	if f != nil {
+		return Reading{}, f
+	}
+	if _, n := p.relation(); n > 0 {
+		return Reading{}, chain(p, left, mark)
+	}
+	if f := p.finish(); f != nil {
+		return Reading{}, f
+	}
+	if left.expr == nil || right.expr == nil {
+		return p.renaming(left, right, rel)
+	}
+	if left.unknowns+right.unknowns == 0 {
+		problem := arithmetic.Problem{Kind: arithmetic.Claim, Left: left.expr, Rel: rel, Right: right.expr}
+		return Reading{Problem: problem, Spans: append(left.spans, right.spans...)}, nil
+	}
+	return p.missing(left, right, rel)
+}
+
+// missing is an equation with an unknown. An unknown that is a side of its own
+// asks for nothing but the other side.
+func (p *parser) missing(left, right piece, rel arithmetic.Relation) (Reading, *fault) {
+	if left.unknowns+right.unknowns > 1 {
+		return Reading{}, twoUnknowns(p, right)
+	}
+	if rel != arithmetic.Equal {
+		return Reading{}, unknownInequality(p, left, right)
+	}
+	if _, bare := right.expr.(arithmetic.Unknown); bare {
+		return p.alone(left)
+	}
+	if _, bare := left.expr.(arithmetic.Unknown); bare {
+		return p.alone(right)
+	}
+	problem := arithmetic.Problem{Kind: arithmetic.Missing, Left: left.expr, Rel: rel, Right: right.expr}
+	return Reading{Problem: problem, Spans: append(left.spans, right.spans...)}, nil
+}
+
+// renaming is a number and a fraction with a blank in it. It can also be meant
+// as a division with an unknown.
+func (p *parser) renaming(left, right piece, rel arithmetic.Relation) (Reading, *fault) {
+	first := left.expr == nil
+	known, part := left, right
+	if first {
+		known, part = right, left
+	}
+	n, ok := known.expr.(arithmetic.Number)
+	switch {
+	case known.expr == nil:
+		return Reading{}, twoUnknowns(p, right)
+	case rel != arithmetic.Equal:
+		return Reading{}, unknownInequality(p, left, right)
+	case known.unknowns > 0:
+		return Reading{}, twoUnknowns(p, known)
+	case !ok:
+		return Reading{}, blankInside(p, p.tokenAt(part.start))
+	}
+	b := p.tokenAt(part.start).part
+	b.First = first
+	r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: b}, Spans: append(known.spans, part.spans...)}
+	division := arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Unknown{}, Right: arithmetic.Unknown{}}
+	if b.Num != 0 {
+		division.Left = arithmetic.Int(b.Num)
+	} else {
+		division.Right = arithmetic.Int(b.Den)
+	}
+	if n.Form == arithmetic.Whole {
+		also := arithmetic.Problem{Kind: arithmetic.Missing, Left: n, Rel: arithmetic.Equal, Right: division}
+		if first {
+			also.Left, also.Right = also.Right, also.Left
+		}
+		r.Also = append(r.Also, also)
+	}
+	return r, nil
+}
+
+// tokenAt is the token that starts at a place of the text.
+func (p *parser) tokenAt(start int) token {
+	for _, t := range p.tokens {
+		if t.start == start {
+			return t
+		}
+	}
+	return token{}
+}
+
+// alone is an expression with nothing said about it.
+func (p *parser) alone(c piece) (Reading, *fault) {
+	if c.expr == nil || c.unknowns > 0 {
+		return Reading{}, unknownAlone(p, c)
+	}
+	r := Reading{Spans: c.spans}
+	switch e := c.expr.(type) {
+	case arithmetic.Number:
+		r.Problem = arithmetic.Problem{Kind: arithmetic.Show, Left: e}
+		if v := e.Value; e.Form == arithmetic.Common && v.Num() >= v.Den() {
+			r.Also = append(r.Also, dividing(arithmetic.Int(v.Num()), arithmetic.Int(v.Den()), false))
+		}
+	case arithmetic.Operation:
+		r.Problem, r.Also = operation(e, c)
+	}
+	return r, nil
+}
+
+var kinds = map[arithmetic.Op]arithmetic.Kind{
+	arithmetic.Add: arithmetic.Addition, arithmetic.Subtract: arithmetic.Subtraction,
+	arithmetic.Multiply: arithmetic.Product, arithmetic.Divide: arithmetic.Division, arithmetic.Of: arithmetic.PartOf,
+}
+
+// operation is the problem that an operation asks. A plain division sign between
+// whole numbers is read as sharing, among the second number, and can also mean
+// groups of the second number; nothing can be shared among part of a one, so
+// dividing by a fraction, a decimal or money means groups.
+func operation(o arithmetic.Operation, c piece) (arithmetic.Problem, []arithmetic.Problem) {
+	a, okA := o.Left.(arithmetic.Number)
+	b, okB := o.Right.(arithmetic.Number)
+	if !okA || !okB {
+		return arithmetic.Problem{Kind: arithmetic.Expression, Left: o}, nil
+	}
+	if o.Op != arithmetic.Divide {
+		return arithmetic.Problem{Kind: kinds[o.Op], Left: o}, nil
+	}
+	grouped := c.sign.grouping || b.Form != arithmetic.Whole
+	var also []arithmetic.Problem
+	if !grouped && !c.sign.sharing && b.Value.Sign() > 0 && a.Value.Cmp(b.Value) >= 0 {
+		also = append(also, dividing(a, b, true))
+	}
+	if c.signText == "/" && fits(a, b) {
+		also = append(also, arithmetic.Problem{Kind: arithmetic.Show, Left: over(a, b)})
+	}
+	return dividing(a, b, grouped), also
+}
+
+func dividing(a, b arithmetic.Number, grouped bool) arithmetic.Problem {
+	return arithmetic.Problem{Kind: arithmetic.Division, Grouping: grouped,
+		Left: arithmetic.Operation{Op: arithmetic.Divide, Left: a, Right: b}}
+}
