@@ -1,0 +1,112 @@
+package measure
+
+import (
+	"math/big"
+	"slices"
+	"strings"
+)
+
+// Fraction is a number with a bar: one text above a level line, one below it,
+// all about one middle.
+type Fraction struct {
+	Num, Den string
+	X, Y     int // the middle of the bar
+}
+
+// Fractions are the stacked fractions of a drawing.
+func (d Drawing) Fractions() []Fraction {
+	var list []Fraction
+	for _, p := range d.Paths {
+		if len(p.Points) != 2 || p.Points[0].Y != p.Points[1].Y {
+			continue
+		}
+		x, y := (p.Points[0].X+p.Points[1].X)/2, p.Points[0].Y
+		var f Fraction
+		for _, t := range d.Texts {
+			near := t.X >= x-2 && t.X <= x+2
+			switch {
+			case near && t.Y < y && y-t.Y < t.Size/2:
+				f.Num = t.Words
+			case near && t.Y > y && t.Y-y < t.Size+t.Size/10:
+				f.Den = t.Words
+			}
+		}
+		if f.Num != "" && f.Den != "" {
+			f.X, f.Y = x, y
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
+// Mark is a number written at a place.
+type Mark struct {
+	X, Y  int
+	Value *big.Rat
+}
+
+// Marks are the numbers of a drawing that stand alone and in the middle of their
+// place, fractions included, from left to right.
+func (d Drawing) Marks() []Mark {
+	var list []Mark
+	for _, f := range d.Fractions() {
+		if v, ok := new(big.Rat).SetString(f.Num + "/" + f.Den); ok {
+			list = append(list, Mark{f.X, f.Y, v})
+		}
+	}
+	for _, t := range d.Texts {
+		v, ok := new(big.Rat).SetString(strings.ReplaceAll(t.Words, ",", ""))
+		if ok && t.Anchor == "middle" {
+			list = append(list, Mark{t.X, t.Y, v})
+		}
+	}
+	slices.SortStableFunc(list, func(a, b Mark) int { return a.X - b.X })
+	return list
+}
+
+// Scale maps places along a line to values.
+type Scale struct {
+	X    int      // a place
+	At   *big.Rat // its value
+	Unit *big.Rat // value of one unit of length
+}
+
+// Value is the value at x.
+func (s Scale) Value(x int) *big.Rat {
+	v := big.NewRat(int64(x-s.X), 1)
+	return v.Add(v.Mul(v, s.Unit), s.At)
+}
+
+// ScaleOf is the scale on which two marks stand. They must be at two places.
+func ScaleOf(a, b Mark) Scale {
+	unit := new(big.Rat).Sub(b.Value, a.Value)
+	unit.Quo(unit, big.NewRat(int64(b.X-a.X), 1))
+	return Scale{a.X, a.Value, unit}
+}
+
+// Jumps are the curves that leave and land on one height: from where to where.
+func (d Drawing) Jumps() []Jump {
+	var list []Jump
+	for _, p := range d.Paths {
+		if len(p.Curves) == 1 && !p.Closed && p.Curves[0][0].Y == p.Curves[0][3].Y {
+			list = append(list, Jump{p.Curves[0][0].X, p.Curves[0][3].X, p.Curves[0][0].Y, p.Paint})
+		}
+	}
+	return list
+}
+
+// Jump is a curve from X1 to X2, both on height Y.
+type Jump struct {
+	X1, X2, Y int
+	Paint
+}
+
+// Lattice is how many different places a set of circles has across and down;
+// full is whether every crossing has one.
+func Lattice(circles []Circle) (cols, rows int, full bool) {
+	xs, ys, at := map[int]bool{}, map[int]bool{}, map[Point]bool{}
+	for _, c := range circles {
+		xs[c.X], ys[c.Y], at[Point{c.X, c.Y}] = true, true, true
+	}
+	return len(xs), len(ys), len(at) == len(circles) && len(at) == len(xs)*len(ys)
+}
