@@ -80,7 +80,7 @@ func (p *painter) item(it scene.Item) {
 		p.with(p.stroke(it, look))
 		p.Line(sh.X1, sh.Y1, sh.X2, sh.Y2)
 	case scene.Polyline:
-		p.with(p.stroke(it, look))
+		p.with(attribute("fill", "none") + " " + p.stroke(it, look))
 		p.Path(trace(sh))
 	case scene.Hop:
 		p.hop(it, sh, look)
