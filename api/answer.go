@@ -1,0 +1,84 @@
+package api
+
+import (
+	"net/http"
+	"strconv"
+	"strings"
+)
+
+// answer is one response, whole.
+type answer struct {
+	status   int    // 0 is 200
+	kind     string // media type
+	body     []byte
+	tag      string // strong entity tag with its quotes; "" for none
+	life     string // Cache-Control
+	location string // Content-Location: the canonical URL; "" for none
+	policy   string // Content-Security-Policy
+}
+
+// How long what may be kept. A picture or a lesson is the same for the same URL
+// until the program changes, and then its tag changes; an error is soon mended.
+const (
+	lasting = "public, max-age=86400, stale-while-revalidate=604800, stale-if-error=2592000"
+	page    = "public, max-age=300"
+	brief   = "public, max-age=60"
+	forever = "public, max-age=31536000, immutable"
+	never   = "no-store"
+)
+
+// Content security policies.
+const (
+	sealed = "default-src 'none'; sandbox"
+	own    = "default-src 'none'; style-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+)
+
+// write sends the answer, or 304 when the client has it already (RFC 9110,
+// 13.1.2 and 15.4.5).
+func (a answer) write(w http.ResponseWriter, r *http.Request) {
+	h := w.Header()
+	h.Set("Cache-Control", a.life)
+	h.Set("Content-Security-Policy", a.policy)
+	if a.location != "" {
+		h.Set("Content-Location", a.location)
+	}
+	if a.tag != "" {
+		h.Set("ETag", a.tag)
+		if matches(r.Header.Values("If-None-Match"), a.tag) {
+			w.WriteHeader(http.StatusNotModified)
+			return
+		}
+	}
+	h.Set("Content-Type", a.kind)
+	h.Set("Content-Length", strconv.Itoa(len(a.body)))
+	w.WriteHeader(max(a.status, http.StatusOK))
+	if r.Method != http.MethodHead {
+		// A client that hangs up early is no error of ours.
+		_, _ = w.Write(a.body)
+	}
+}
+
+// matches reports whether one of the tags of If-None-Match is the tag, by the
+// weak comparison that RFC 9110, 13.1.2 asks for.
+func matches(lines []string, tag string) bool {
+	for _, line := range lines {
+		for one := range strings.SplitSeq(line, ",") {
+			one = strings.TrimSpace(one)
+			if one == "*" || strings.TrimPrefix(one, "W/") == tag {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// open lets pages of other places use what /v1/ serves.
+func open(h http.Handler) http.Handler {
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		head := w.Header()
+		head.Set("Access-Control-Allow-Origin", "*")
+		head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, X-Picture-Error")
+		head.Set("Cross-Origin-Resource-Policy", "cross-origin")
+		h.ServeHTTP(w, r)
+	})
+}

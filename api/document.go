@@ -1,0 +1,180 @@
+package api
+
+import (
+	"net/http"
+
+	"modeler/arithmetic"
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/words"
+)
+
+// Document is a lesson as data: what /v1/lesson.json serves and what the command
+// line prints for --json. URLs are given from the root.
+type Document struct {
+	Problem     string          `json:"problem"` // as given
+	Written     string          `json:"written"` // as a book prints it
+	Reading     string          `json:"reading"` // as understood, in words
+	Also        []OtherReading  `json:"also,omitempty"`
+	Kind        arithmetic.Kind `json:"kind"`
+	Answer      string          `json:"answer"`
+	Verdict     *bool           `json:"verdict,omitempty"` // of a claim
+	Why         string          `json:"why,omitempty"`     // of a claim or comparison
+	Model       string          `json:"model"`
+	OtherModels []string        `json:"other_models"`
+	Pieces      []Piece         `json:"pieces"`
+	Steps       []Step          `json:"steps"`
+	Picture     string          `json:"picture"` // URL of the whole story
+	Title       string          `json:"title"`   // of that picture
+	Alt         string          `json:"alt"`     // and what it shows, in words
+}
+
+// OtherReading is another way to read the text, and the problem to ask for it.
+type OtherReading struct {
+	Reading string `json:"reading"`
+	Problem string `json:"problem"`
+}
+
+// Piece is a kind of piece and how many of it to have on the table.
+type Piece struct {
+	Piece string `json:"piece"`
+	Count int64  `json:"count"`
+}
+
+// Step is one move told three ways.
+type Step struct {
+	Title   string  `json:"title"`
+	Hands   string  `json:"hands"`
+	Ask     string  `json:"ask,omitempty"`
+	Picture string  `json:"picture"`
+	Alt     string  `json:"alt"`
+	Symbols Symbols `json:"symbols"`
+}
+
+// Symbols is what to write beside a move.
+type Symbols struct {
+	Text   string `json:"text"`
+	MathML string `json:"mathml"`
+}
+
+// NewDocument writes a lesson as data. model is the name that was asked for, ""
+// when none was; the pictures' URLs ask for the same.
+func NewDocument(l models.Lesson, model string) Document {
+	p := Picture{Problem: l.Problem.String(), Model: model}
+	d := Document{
+		Problem:     printable(l.Text),
+		Written:     l.Problem.String(),
+		Reading:     words.ReadBack(l.Problem),
+		Kind:        l.Problem.Kind,
+		Answer:      words.Answer(l.Problem, l.Answer),
+		Why:         l.Why.String(),
+		Model:       l.Model.Name,
+		OtherModels: []string{},
+		Pieces:      []Piece{},
+		Picture:     p.URL(),
+		Title:       l.Whole.Title.Shown,
+		Alt:         l.Whole.Desc.Shown,
+	}
+	if l.Problem.Kind == arithmetic.Claim {
+		d.Verdict = &l.Answer.True
+	}
+	for _, other := range l.Also {
+		d.Also = append(d.Also, OtherReading{words.ReadBack(other), other.String()})
+	}
+	for _, m := range l.Others {
+		d.OtherModels = append(d.OtherModels, m.Name)
+	}
+	for _, piece := range l.Pieces {
+		d.Pieces = append(d.Pieces, Piece{piece.Name, piece.Count})
+	}
+	for i, s := range l.Steps {
+		p.Step = i + 1
+		d.Steps = append(d.Steps, Step{
+			Title: s.Title, Hands: s.Hands.String(), Ask: s.Ask.String(),
+			Picture: p.URL(), Alt: s.Scene.Desc.Shown,
+			Symbols: Symbols{s.Symbols.Text(), s.Symbols.MathML()},
+		})
+	}
+	return d
+}
+
+// JSON writes the document, indented, with a line end.
+func (d Document) JSON() []byte { return marshal(d) }
+
+// lesson serves /v1/lesson.json.
+func lesson(w http.ResponseWriter, r *http.Request) {
+	q, err := readRequest(r)
+	var a answer
+	if err == nil {
+		a, err = lessonAnswer(q)
+	}
+	if err != nil {
+		troubled(err).refuse(w, r)
+		return
+	}
+	a.write(w, r)
+}
+
+func lessonAnswer(q query) (answer, error) {
+	model, err := readModel(q["model"])
+	if err != nil {
+		return answer{}, err
+	}
+	l, err := models.Teach(q["problem"], model)
+	if err != nil {
+		return answer{}, err
+	}
+	a := answer{kind: "application/json", body: NewDocument(l, model).JSON(), life: lasting, policy: sealed}
+	// The document has the problem as it was given, so no other URL gives quite
+	// the same one, and the body is what is tagged.
+	a.tag = tagOf(string(a.body))
+	return a, nil
+}
+
+func lessonURL(path, problem, model string) string {
+	u := path + "?problem=" + encode(spelling.Replace(problem))
+	if model != "" {
+		u += "&model=" + encode(model)
+	}
+	return u
+}
+
+// catalogue is what /v1/models.json serves.
+type catalogue struct {
+	Models []model  `json:"models"`
+	Themes []string `json:"themes"`
+}
+
+type model struct {
+	Name     string            `json:"name"`
+	Title    string            `json:"title"`
+	Doc      string            `json:"doc"`
+	FirstFor []arithmetic.Kind `json:"first_for"` // kinds of problem it is chosen for
+	Examples []example         `json:"examples"`
+}
+
+type example struct {
+	Problem string `json:"problem"`
+	Picture string `json:"picture"`
+	Lesson  string `json:"lesson"`
+}
+
+// modelList serves /v1/models.json.
+func modelList(w http.ResponseWriter, r *http.Request) {
+	c := catalogue{Models: []model{}, Themes: themeNames()}
+	for _, m := range models.All {
+		one := model{Name: m.Name, Title: m.Title, Doc: m.Doc, FirstFor: m.First, Examples: []example{}}
+		for _, text := range m.Examples {
+			problem := text
+			if read, err := reading.Read(text); err == nil {
+				problem = read.Problem.String()
+			}
+			one.Examples = append(one.Examples, example{text,
+				Picture{Problem: problem, Model: m.Name}.URL(), lessonURL("/v1/lesson.json", problem, m.Name)})
+		}
+		c.Models = append(c.Models, one)
+	}
+	a := answer{kind: "application/json", body: marshal(c), life: lasting, policy: sealed, location: "/v1/models.json"}
+	a.tag = tagOf(string(a.body))
+	a.write(w, r)
+}

@@ -1,0 +1,170 @@
+package api
+
+import (
+	"html/template"
+	"net/http"
+	"strconv"
+
+	"modeler/arithmetic"
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/words"
+)
+
+// lessonPage is a lesson as a page shows it.
+type lessonPage struct {
+	head
+	Written, Reading, Answer []piece
+	Also                     []link
+	Verdict                  string // of a claim: true or false
+	Why                      []said
+	Pieces, Cautions         []string
+	Steps                    []move
+	Whole                    shown
+	Address, HiddenAddress   string
+	HiddenURL                string
+	Next                     []link
+	Others                   []link
+}
+
+// move is one row: told three ways.
+type move struct {
+	N          int
+	Title      string
+	Hands, Ask []said
+	Picture    shown
+	Symbols    template.HTML
+}
+
+// lesson serves /lesson.
+func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
+	q, err := readRequest(r)
+	model, merr := readModel(q["model"])
+	if err == nil {
+		err = merr
+	}
+	var l models.Lesson
+	if err == nil {
+		l, err = models.Teach(q["problem"], model)
+	}
+	if err != nil {
+		s.fault(w, r, troubled(err), q["problem"], model)
+		return
+	}
+	view := newLessonPage(l, model)
+	view.Style = s.styled
+	root := s.address(r)
+	view.Address = root + view.Whole.Src
+	view.HiddenAddress = root + view.HiddenURL
+	render(w, r, "lesson.html", view, http.StatusOK, page)
+}
+
+func newLessonPage(l models.Lesson, model string) lessonPage {
+	written := l.Problem.String()
+	p := Picture{Problem: written, Model: model}
+	v := lessonPage{
+		head: head{
+			Title: written + " · modeler", Doc: l.Whole.Title.Hidden + " told with the hands, in pictures and in symbols.",
+			Skip: "lesson", Label: "Problem", Asked: printable(l.Text),
+		},
+		Written: typeset(written),
+		Reading: typeset(words.ReadBack(l.Problem)),
+		Answer:  typeset(words.Answer(l.Problem, l.Answer)),
+		Why:     phrase(l.Why),
+	}
+	if l.Problem.Kind == arithmetic.Claim {
+		v.Verdict = strconv.FormatBool(l.Answer.True)
+	}
+	for _, other := range l.Also {
+		v.Also = append(v.Also, linkTo(other.String(), ""))
+	}
+	v.Steps = moves(l, p)
+	v.need(l)
+	v.Whole = show(p, l.Whole, true)
+	hidden := p
+	hidden.Hidden = true
+	v.HiddenURL = hidden.URL()
+	for _, m := range l.Others {
+		one := linkTo(written, m.Name)
+		one.Title = m.Title
+		one.Picture = show(Picture{Problem: written, Model: m.Name}, m.Tell(l.Problem).Whole, true)
+		one.Picture.Alt = "" // the title beside it says what it leads to
+		v.Others = append(v.Others, one)
+	}
+	v.Next = next(l)
+	return v
+}
+
+func moves(l models.Lesson, p Picture) []move {
+	var rows []move
+	for i, s := range l.Steps {
+		p.Step = i + 1
+		rows = append(rows, move{
+			N: i + 1, Title: s.Title, Hands: phrase(s.Hands), Ask: phrase(s.Ask),
+			Picture: show(p, s.Scene, i > 1),
+			// Every text in it is escaped where it is written.
+			Symbols: template.HTML(s.Symbols.MathML()),
+		})
+	}
+	return rows
+}
+
+// need lists the pieces, and what a grown-up should know about them.
+func (v *lessonPage) need(l models.Lesson) {
+	var names, hands []string
+	for _, piece := range l.Pieces {
+		names = append(names, piece.Name)
+		text := piece.Name
+		if piece.Count > 0 {
+			text = arithmetic.Grouped(piece.Count) + " " + text
+		}
+		v.Pieces = append(v.Pieces, text)
+	}
+	for _, s := range l.Steps {
+		hands = append(hands, s.Hands.String())
+	}
+	v.Cautions = words.Cautions(names, hands)
+}
+
+// next says what to do after the lesson: check it, try another, print it.
+func next(l models.Lesson) []link {
+	var out []link
+	add := func(s words.Suggestion) {
+		one := link{Text: s.Text}
+		if s.Problem != "" {
+			one = linkTo(s.Problem, "")
+			one.Text = s.Text
+		}
+		out = append(out, one)
+	}
+	if s, ok := words.Check(l.Problem, l.Answer); ok {
+		add(s)
+	}
+	if another, ok := similar(l); ok {
+		add(words.Another(another))
+	}
+	add(words.Print())
+	return out
+}
+
+// similar is the example of the model that comes after this problem and asks the
+// same kind of thing.
+func similar(l models.Lesson) (string, bool) {
+	var all []string
+	here := 0
+	for _, text := range l.Model.Examples {
+		read, err := reading.Read(text)
+		if err != nil || read.Problem.Kind != l.Problem.Kind {
+			continue
+		}
+		if read.Problem.String() == l.Problem.String() {
+			here = len(all)
+			continue
+		}
+		all = append(all, read.Problem.String())
+	}
+	if len(all) == 0 {
+		return "", false
+	}
+	return all[here%len(all)], true
+}

@@ -1,0 +1,257 @@
+package api
+
+import (
+	"bytes"
+	"embed"
+	"html/template"
+	"net/http"
+	"regexp"
+	"strings"
+
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/scene"
+	"modeler/models/words"
+	"modeler/svg"
+)
+
+//go:embed web
+var web embed.FS
+
+var pages = template.Must(template.ParseFS(web, "web/*.html"))
+
+// site serves the page: the ask, the lesson, and what they need.
+type site struct {
+	public string // the service's own address, "" to go by the request
+	sheet  []byte // the style sheet
+	styled string // and its address, which changes when it does
+	cover  cover
+}
+
+func newSite(public string) *site {
+	s := &site{public: public, sheet: styleSheet()}
+	s.styled = "/style.css?v=" + strings.Trim(tagOf(string(s.sheet)), `"`)
+	s.cover = newCover(s.styled)
+	return s
+}
+
+// head is what every page has.
+type head struct {
+	Title, Doc, Style string
+	Skip              string // what the skip link leads to
+	Label             string // of the field
+	Asked             string // what stands in the field
+	Fault             bool   // it could not be read
+}
+
+// piece is a stretch of text, or a fraction to be typeset with a bar.
+type piece struct{ Text, Num, Den string }
+
+// said is a stretch of a phrase in one role.
+type said struct {
+	Class  string
+	Pieces []piece
+}
+
+// shown is a picture on a page.
+type shown struct {
+	Src, Dark, Alt string
+	W, H           int
+	Lazy           bool
+}
+
+// link leads to a problem's lesson.
+type link struct {
+	Text, Title, URL string
+	Pieces           []piece
+	Picture          shown
+}
+
+var fractionText = regexp.MustCompile(`(\d+|\?)/(\d+|\?)`)
+
+// typeset finds the fractions of a text.
+func typeset(text string) []piece {
+	var out []piece
+	for {
+		at := fractionText.FindStringSubmatchIndex(text)
+		if at == nil {
+			break
+		}
+		if at[0] > 0 {
+			out = append(out, piece{Text: text[:at[0]]})
+		}
+		out = append(out, piece{Num: text[at[2]:at[3]], Den: text[at[4]:at[5]]})
+		text = text[at[1]:]
+	}
+	if text != "" {
+		out = append(out, piece{Text: text})
+	}
+	return out
+}
+
+func phrase(p words.Phrase) []said {
+	var out []said
+	for _, s := range p {
+		one := said{Pieces: typeset(s.Text)}
+		if s.Role != scene.Ink {
+			one.Class = s.Role.String()
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+// show is a picture of a scene in the light and the dark theme.
+func show(p Picture, s *scene.Scene, lazy bool) shown {
+	dark := p
+	dark.Theme = svg.Named("dark")
+	return shown{Src: p.URL(), Dark: dark.URL(), Alt: s.Title.Say(p.Hidden) + ". " + s.Desc.Say(p.Hidden), W: s.W, H: s.H, Lazy: lazy}
+}
+
+func linkTo(problem, model string) link {
+	return link{Text: problem, URL: lessonURL("/lesson", problem, model), Pieces: typeset(problem)}
+}
+
+// render writes a page and sends it.
+func render(w http.ResponseWriter, r *http.Request, name string, view any, status int, life string) {
+	var b bytes.Buffer
+	if err := pages.ExecuteTemplate(&b, name, view); err != nil {
+		panic("api: " + err.Error()) // a mistake in a template; tests run every page
+	}
+	a := answer{status: status, kind: "text/html; charset=utf-8", body: b.Bytes(), life: life, policy: own}
+	if status == http.StatusOK {
+		a.tag = tagOf(b.String())
+	}
+	a.write(w, r)
+}
+
+// faultPage shows a trouble as a page.
+type faultPage struct {
+	head
+	Message, Hint, Text string
+	Before, At, After   string
+	Try, TryURL         string
+	TryPieces           []piece
+}
+
+func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, model string) {
+	f := faultPage{
+		head: head{
+			Title: printable(t.Message) + " · modeler", Doc: "A problem that could not be shown, and one near it that can.",
+			Style: s.styled, Skip: "message", Label: "Problem", Asked: printable(asked), Fault: true,
+		},
+		Message: printable(t.Message), Hint: printable(t.Hint), Text: printable(t.Text), Try: t.Try,
+	}
+	if t.Text != "" {
+		const letter, room = 20, 2000 // about a hundred characters
+		f.Before, f.At, f.After = t.around(letter, room)
+	}
+	switch {
+	case t.Try == "":
+	case t.Parameter == "model":
+		f.TryURL, f.TryPieces = lessonURL("/lesson", asked, t.Try), typeset(t.Try)
+	default:
+		if t.Code == reading.NoPicture || t.Code == reading.NoSuchModel {
+			model = ""
+		}
+		f.TryURL, f.TryPieces = lessonURL("/lesson", t.Try, model), typeset(t.Try)
+	}
+	render(w, r, "error.html", f, t.Status, brief)
+}
+
+// missing answers where there is no such page, or no such way to ask for it.
+func (s *site) missing(w http.ResponseWriter, r *http.Request, status int) {
+	t := &Trouble{Status: status, reason: reading.Error{
+		Code: "not-found", Message: "there is no page here", Hint: "the way in is the field above, or the examples"}}
+	switch {
+	case status == http.StatusMethodNotAllowed:
+		t.Code, t.Message, t.Hint = "method-not-allowed", "this address can only be read", "use GET or HEAD"
+		// The router lists OPTIONS too, which it answers itself.
+		if w.Header().Get("Allow") == "" {
+			w.Header().Set("Allow", "GET, HEAD, OPTIONS")
+		}
+	case status != http.StatusNotFound:
+		t.Code, t.Message, t.Hint = "internal", "this could not be shown", ""
+	}
+	if strings.HasPrefix(r.URL.Path, "/v1/") || status != http.StatusNotFound {
+		t.Hint = strings.Replace(t.Hint, "the way in is the field above, or the examples",
+			"pictures are at /v1/picture.svg, lessons at /v1/lesson.json, the catalogue at /v1/models.json", 1)
+		t.refuse(w, r)
+		return
+	}
+	s.fault(w, r, t, "", "")
+}
+
+// address is the root of the URLs that a parent copies: the public address, or
+// the host that was asked when it looks like one.
+func (s *site) address(r *http.Request) string {
+	if s.public != "" {
+		return s.public
+	}
+	if r.Host == "" || strings.Trim(r.Host, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-:[]") != "" {
+		return ""
+	}
+	if r.TLS != nil {
+		return "https://" + r.Host
+	}
+	return "http://" + r.Host
+}
+
+// cover is the page that asks.
+type cover struct {
+	head
+	Such   []link
+	Topics []topic
+}
+
+type topic struct {
+	Title, Text string
+	Story       link
+	Picture     shown
+	Examples    []link
+}
+
+// newCover sorts the examples of every model under their topics, each problem
+// once, a few of each model.
+func newCover(style string) cover {
+	c := cover{head: head{
+		Title: "modeler: a lesson for any problem, told three times",
+		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
+		Style: style, Skip: "examples", Label: "Your problem",
+	}}
+	const most = 8 // links under a topic
+	seen := map[string]bool{}
+	for _, t := range words.Topics {
+		one := topic{Title: t.Title, Text: t.Story, Story: linkTo(t.Problem, "")}
+		if l, err := models.Teach(t.Problem, ""); err == nil {
+			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true}, l.Whole, true)
+			seen[l.Problem.String()] = true
+		}
+		c.Topics = append(c.Topics, one)
+	}
+	for _, m := range models.All {
+		for _, text := range m.Examples {
+			read, err := reading.Read(text)
+			if err != nil || seen[read.Problem.String()] {
+				continue
+			}
+			problem := read.Problem.String()
+			seen[problem] = true
+			at := &c.Topics[words.TopicOf(read.Problem)]
+			if len(at.Examples) < most {
+				at.Examples = append(at.Examples, linkTo(problem, ""))
+			}
+		}
+	}
+	for _, text := range []string{"402 - 178", "7 x 8", "3/4 = 6/8"} {
+		if read, err := reading.Read(text); err == nil {
+			c.Such = append(c.Such, linkTo(read.Problem.String(), ""))
+		}
+	}
+	return c
+}
+
+// ask serves /.
+func (s *site) ask(w http.ResponseWriter, r *http.Request) {
+	render(w, r, "ask.html", s.cover, http.StatusOK, page)
+}

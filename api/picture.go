@@ -1,0 +1,236 @@
+package api
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/scene"
+	"modeler/svg"
+)
+
+// Bounds of a picture's width in pixels.
+const (
+	MinWidth = 64
+	MaxWidth = 4000
+)
+
+// Picture is one picture asked for: a problem and how to draw it.
+type Picture struct {
+	Problem string
+	Model   string     // a model's name; "" is the one a teacher would reach for
+	Step    int        // from 1; 0 is the picture of the whole story
+	Hidden  bool       // without the answer
+	Theme   *svg.Theme // nil is the usual one
+	Width   int        // pixels; 0 is the natural width
+}
+
+// ReadPicture reads the parameters of a picture by their names; value returns ""
+// for one that is not given. Its error is always a *[Trouble], and what could be
+// read is returned beside it, so that the error can be drawn as asked.
+func ReadPicture(value func(name string) string) (Picture, error) {
+	p := Picture{Problem: value("problem")}
+	var first error
+	keep := func(err error) {
+		if first == nil {
+			first = err
+		}
+	}
+	if v := word(value("theme")); v != "" {
+		if p.Theme = svg.Named(v); p.Theme == nil {
+			keep(oneOf("theme", v, themeNames()))
+		}
+	}
+	if v := value("width"); v != "" {
+		n, err := number("width", v, MinWidth, MaxWidth)
+		if err != nil {
+			keep(err)
+		}
+		p.Width = n
+	}
+	switch v := word(value("answer")); v {
+	case "", "shown":
+	case "hidden":
+		p.Hidden = true
+	default:
+		keep(oneOf("answer", v, []string{"shown", "hidden"}))
+	}
+	if v := value("step"); v != "" {
+		n, err := number("step", v, 1, 1000)
+		if err != nil {
+			keep(err)
+		}
+		p.Step = n
+	}
+	var err error
+	if p.Model, err = readModel(value("model")); err != nil {
+		keep(err)
+	}
+	return p, first
+}
+
+// readModel reads the name of a model; "" is none.
+func readModel(v string) (string, error) {
+	name := word(v)
+	if name == "" || models.Named(name) != nil {
+		return name, nil
+	}
+	t := oneOf("model", name, modelNames())
+	t.Code, t.Status = reading.NoSuchModel, http.StatusUnprocessableEntity
+	return "", t
+}
+
+// word is a value that is one of a few names: case and outer space do not matter.
+func word(v string) string { return strings.ToLower(strings.TrimSpace(v)) }
+
+func oneOf(name, value string, all []string) *Trouble {
+	try := Near(value, all)
+	if try == "" && len(all) > 0 {
+		try = all[0]
+	}
+	return parameterTrouble(name, value, "there is no "+name+" called “"+Clip(value)+"”",
+		name+" is one of: "+strings.Join(all, ", "), try)
+}
+
+// number reads a whole number from low to high; beyond, the nearer end is offered.
+func number(name, value string, low, high int) (int, *Trouble) {
+	digits := strings.TrimSpace(value)
+	hint := name + " is a whole number from " + strconv.Itoa(low) + " to " + strconv.Itoa(high)
+	n, err := strconv.Atoi(digits)
+	switch {
+	case err != nil && (digits == "" || strings.Trim(digits, "0123456789") != ""):
+		return 0, parameterTrouble(name, value, name+" is not a whole number", hint, strconv.Itoa(low))
+	case err != nil || n > high:
+		return 0, parameterTrouble(name, value, name+" is too large", hint, strconv.Itoa(high))
+	case n < low:
+		return 0, parameterTrouble(name, value, name+" is too small", hint, strconv.Itoa(low))
+	}
+	return n, nil
+}
+
+func themeNames() []string {
+	names := make([]string, len(svg.Themes))
+	for i, t := range svg.Themes {
+		names[i] = t.Name
+	}
+	return names
+}
+
+func modelNames() []string {
+	names := make([]string, len(models.All))
+	for i, m := range models.All {
+		names[i] = m.Name
+	}
+	return names
+}
+
+// Draw tells the lesson and draws the picture. Its error is always a *[Trouble].
+func (p Picture) Draw() ([]byte, error) {
+	l, err := models.Teach(p.Problem, p.Model)
+	if err != nil {
+		return nil, troubled(err)
+	}
+	s, err := p.scene(l)
+	if err != nil {
+		return nil, err
+	}
+	return svg.Render(s, svg.Options{Theme: p.Theme, Width: p.Width, Hidden: p.Hidden}), nil
+}
+
+func (p Picture) scene(l models.Lesson) (*scene.Scene, error) {
+	switch {
+	case p.Step == 0:
+		return l.Whole, nil
+	case p.Step > len(l.Steps):
+		last := strconv.Itoa(len(l.Steps))
+		hint := "this lesson has " + last + " steps"
+		if last == "1" {
+			hint = "this lesson has one step"
+		}
+		t := parameterTrouble("step", strconv.Itoa(p.Step), "there is no step "+strconv.Itoa(p.Step), hint, last)
+		t.Code, t.Status = "no-such-step", http.StatusUnprocessableEntity
+		return nil, t
+	}
+	return l.Steps[p.Step-1].Scene, nil
+}
+
+// URL is the one canonical URL of the picture, from the root: the problem in its
+// plain spelling, then what is not as usual, always in the same order.
+func (p Picture) URL() string {
+	u := "/v1/picture.svg?problem=" + encode(spelling.Replace(p.Problem))
+	if p.Model != "" {
+		u += "&model=" + encode(p.Model)
+	}
+	if p.Step > 0 {
+		u += "&step=" + strconv.Itoa(p.Step)
+	}
+	if p.Hidden {
+		u += "&answer=hidden"
+	}
+	if p.Theme != nil && p.Theme != svg.Themes[0] {
+		u += "&theme=" + encode(p.Theme.Name)
+	}
+	if p.Width > 0 {
+		u += "&width=" + strconv.Itoa(p.Width)
+	}
+	return u
+}
+
+// tagOf is the entity tag of what a canonical URL gives: it changes when the
+// program does, so nobody has to remember to raise a number when a drawing
+// changes.
+func tagOf(canonical string) string {
+	sum := sha256.Sum256([]byte(revision() + "\n" + canonical))
+	return `"` + hex.EncodeToString(sum[:12]) + `"`
+}
+
+// picture serves /v1/picture.svg.
+func picture(w http.ResponseWriter, r *http.Request) {
+	q, err := readRequest(r)
+	p, perr := ReadPicture(q.value)
+	if err == nil {
+		err = perr
+	}
+	if v := word(q["errors"]); err == nil && v != "" && v != "status" && v != "picture" {
+		err = oneOf("errors", v, []string{"picture", "status"})
+	}
+	var a answer
+	if err == nil {
+		a, err = p.answer(r)
+	}
+	if err != nil {
+		t := troubled(err)
+		if word(q["errors"]) == "status" {
+			t.refuse(w, r)
+			return
+		}
+		// A browser shows no picture that comes with an error status, and image
+		// proxies pass only 200.
+		w.Header().Set("X-Picture-Error", t.mark())
+		a = answer{kind: "image/svg+xml", life: brief, policy: sealed,
+			body: svg.Render(t.scene(), svg.Options{Theme: p.Theme, Width: p.Width})}
+	}
+	a.write(w, r)
+}
+
+// answer draws the picture, unless the client has it: then reading the problem
+// is all the work there is.
+func (p Picture) answer(r *http.Request) (answer, error) {
+	read, err := reading.Read(p.Problem)
+	if err != nil {
+		return answer{}, err
+	}
+	canonical := p
+	canonical.Problem = read.Problem.String()
+	a := answer{kind: "image/svg+xml", life: lasting, policy: sealed, location: canonical.URL()}
+	a.tag = tagOf(a.location)
+	if have := r.Header.Get("If-None-Match"); have != "*" && matches([]string{have}, a.tag) {
+		return a, nil // a star also matches what was never drawn, so it has to wait
+	}
+	a.body, err = p.Draw()
+	return a, err
+}

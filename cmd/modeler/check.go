@@ -1,0 +1,68 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/words"
+)
+
+var checkCommand = command{
+	name: "check",
+	use:  "CLAIM",
+	doc:  "say whether a claim is true and why; the exit status is 0 when it is, 1 when not",
+	run:  check,
+}
+
+func check(c call) int {
+	read, err := reading.Read(c.text)
+	if err != nil {
+		return complain(c.errors, err)
+	}
+	if read.Problem.Kind != arithmetic.Claim {
+		return complain(c.errors, notClaim(read))
+	}
+	l, err := models.Teach(c.text, "")
+	var e *reading.Error
+	if errors.As(err, &e) && e.Code == reading.NoPicture {
+		// It can be judged all the same.
+		a, err := arithmetic.Judge(read.Problem)
+		if err != nil {
+			return complain(c.errors, e)
+		}
+		l.Answer = a
+	} else if err != nil {
+		return complain(c.errors, err)
+	}
+	verdict := "true"
+	if !l.Answer.True {
+		verdict = "false"
+	}
+	fmt.Fprintf(c.out, "%s: %s\n", verdict, read.Problem)
+	var b strings.Builder
+	if why := l.Why.String(); why != "" {
+		wrap(&b, "", why)
+	}
+	if apart := words.Apart(read.Problem, l.Answer); apart != "" {
+		wrap(&b, "", apart)
+	}
+	fmt.Fprint(c.out, b.String())
+	if !l.Answer.True {
+		return isFalse
+	}
+	return done
+}
+
+// notClaim says how a claim is written.
+func notClaim(r reading.Reading) *reading.Error {
+	return &reading.Error{
+		Code: "not-a-claim", Text: r.Text, End: len([]rune(r.Text)),
+		Message: "this is not a claim that can be true or false",
+		Hint:    "write two amounts with =, < or > between them",
+		Try:     "modeler check '3/4 = 6/8'",
+	}
+}
