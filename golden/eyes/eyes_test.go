@@ -36,9 +36,18 @@ type sight struct {
 // widths are a phone, the natural size and a wall.
 var widths = []int{320, 800, 1600}
 
-// look opens the pictures in the browser. Without the browser or the driver it
-// skips the test, but not where CI is set.
+// look opens the pictures in the browser at every width.
 func look(t *testing.T, pictures []picture) sight {
+	t.Helper()
+	var s sight
+	runNode(t, "look.mjs", map[string]any{"widths": widths, "pictures": pictures}, &s)
+	return s
+}
+
+// runNode hands a script its request and the path of the browser, and reads its
+// answer. Without the browser or its driver it skips the test, but not where CI
+// is set.
+func runNode(t *testing.T, script string, request map[string]any, answer any) {
 	t.Helper()
 	browser, err := exec.LookPath("chromium")
 	if err == nil {
@@ -53,11 +62,12 @@ func look(t *testing.T, pictures []picture) sight {
 		}
 		t.Skipf("there is no browser to look with (%v); .ci/install installs it", err)
 	}
-	input, err := json.Marshal(map[string]any{"browser": browser, "widths": widths, "pictures": pictures})
+	request["browser"] = browser
+	input, err := json.Marshal(request)
 	if err != nil {
 		t.Fatal(err)
 	}
-	cmd := exec.Command("node", "look.mjs")
+	cmd := exec.Command("node", script)
 	cmd.Stdin = bytes.NewReader(input)
 	var out, trouble bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &out, &trouble
@@ -65,11 +75,9 @@ func look(t *testing.T, pictures []picture) sight {
 	if err := cmd.Run(); err != nil {
 		t.Fatalf("%v\n%s", err, trouble.String())
 	}
-	var s sight
-	if err := json.Unmarshal(out.Bytes(), &s); err != nil {
+	if err := json.Unmarshal(out.Bytes(), answer); err != nil {
 		t.Fatal(err)
 	}
-	return s
 }
 
 // drawn is a telling in every version that a person can ask for; a random

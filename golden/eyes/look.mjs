@@ -3,16 +3,10 @@
 //
 // Standard input: {"browser": path, "widths": [320], "pictures": [{"name", "svg"}]}
 // Standard output: {"looked": n, "texts": n, "faults": [{"name", "width", "what"}]}
-import { chromium } from 'playwright-core';
+import { request, withPage } from './browser.mjs';
 
 const smallest = 10; // pixels high, on a phone
 const slack = 0.5; // pixels; less than this is rounding
-
-async function readInput() {
-  const chunks = [];
-  for await (const chunk of process.stdin) chunks.push(chunk);
-  return JSON.parse(Buffer.concat(chunks).toString('utf8'));
-}
 
 // Runs in the page. Lays the pictures out at a width, one below another, and
 // measures the ink of every text with the font that the browser chose.
@@ -67,15 +61,8 @@ function inspect({ pictures, width, smallest, slack }) {
   return { faults, texts };
 }
 
-const { browser: executablePath, widths, pictures } = await readInput();
-const browser = await chromium.launch({
-  executablePath,
-  args: ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run',
-    '--disable-background-networking', '--disable-component-update', '--disable-sync'],
-});
-try {
-  const page = await browser.newPage({ viewport: { width: 1700, height: 1200 } });
-  await page.setContent('<!DOCTYPE html><html lang="en"><body style="margin:0"></body></html>');
+const { browser, widths, pictures } = await request();
+const report = await withPage(browser, async (page) => {
   const report = { looked: 0, texts: 0, faults: [] };
   for (const width of widths) {
     for (let i = 0; i < pictures.length; i += 200) {
@@ -86,7 +73,6 @@ try {
       report.faults.push(...faults);
     }
   }
-  process.stdout.write(JSON.stringify(report) + '\n');
-} finally {
-  await browser.close();
-}
+  return report;
+});
+process.stdout.write(JSON.stringify(report) + '\n');
