@@ -54,11 +54,17 @@ func W(text string) Term { return Term{Text: text, Kind: Word} }
 // Lines is a block of equations under each other.
 func Lines(lines ...Line) Block { return Block{Lines: lines} }
 
-// Runs are the terms as runs of a scene's text, a space between each.
+// tight reports whether no space stands between term i and the one before it:
+// inside brackets and before a comma.
+func (l Line) tight(i int) bool {
+	return i == 0 || l[i-1].Text == "(" || l[i].Text == ")" || l[i].Text == ","
+}
+
+// Runs are the terms as runs of a scene's text, with spaces as a book sets them.
 func (l Line) Runs() []scene.Run {
 	var runs []scene.Run
 	for i, t := range l {
-		if i > 0 && t.Text != "," {
+		if !l.tight(i) {
 			runs = append(runs, scene.Run{Text: " "})
 		}
 		runs = append(runs, scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck})
@@ -68,11 +74,14 @@ func (l Line) Runs() []scene.Run {
 
 // Text writes the line for a terminal: fractions with a slash.
 func (l Line) Text() string {
-	var parts []string
-	for _, t := range l {
-		parts = append(parts, t.text())
+	var b strings.Builder
+	for i, t := range l {
+		if !l.tight(i) {
+			b.WriteByte(' ')
+		}
+		b.WriteString(t.text())
 	}
-	return strings.ReplaceAll(strings.Join(parts, " "), " ,", ",")
+	return b.String()
 }
 
 func (t Term) text() string {
