@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"modeler/arithmetic"
@@ -62,7 +63,7 @@ func badCharacter(text []rune, i int) *fault {
 	for stop < len(text) && (unseen(text[stop]) || alike[text[stop]] == 0 && text[stop] != thin && fold(text[stop]) == "") {
 		stop++
 	}
-	f := &fault{BadCharacter, i, stop, "this is not part of a problem",
+	f := &fault{BadCharacter, i, stop, quote(strings.Map(inked, string(text[i:stop]))) + " is not part of a problem",
 		"use numbers, plain words and the signs + − × ÷ / = < >", []string{swap(text, i, stop, " "), swap(text, i, stop, "")}}
 	switch text[i] {
 	case '%':
@@ -77,8 +78,18 @@ func badCharacter(text []rune, i int) *fault {
 	}
 	if text[i] < ' ' || text[i] == 0x7f || text[i] >= 0x80 && text[i] < 0xa0 {
 		f.message, f.hint = "there is a hidden control character here", "delete it, or type the problem again"
+	} else if !unicode.IsPrint(text[i]) {
+		f.message, f.hint = "there is a character here that cannot be shown", "delete it, or type the problem again"
 	}
 	return f
+}
+
+// inked keeps the characters of a text that can be printed.
+func inked(r rune) rune {
+	if unicode.IsPrint(r) {
+		return r
+	}
+	return -1
 }
 
 func markup(text []rune, start, end int) *fault {
@@ -93,12 +104,24 @@ func smallDigits(text []rune, start, end int) *fault {
 
 // checkWords finds the first word that the reader does not know.
 func (p *parser) checkWords() *fault {
+	unknown := func(t token) bool { return t.kind == word && !slices.Contains(vocabulary, t.text) }
+	strange := 0
 	for _, t := range p.tokens {
-		if t.kind != word || slices.Contains(vocabulary, t.text) {
+		if unknown(t) {
+			strange++
+		}
+	}
+	for i, t := range p.tokens {
+		if !unknown(t) {
 			continue
 		}
 		f := &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " is not one that can be read",
 			"write the problem with numbers and signs, as it stands in the book", nil}
+		if strange > 3 {
+			f.hint = "stories cannot be read yet: write the problem in numbers and signs"
+		} else if i > 0 && p.tokens[i-1].kind == number {
+			f.hint = "leave out units and the names of things"
+		}
 		for i, w := range nearest(t.text) {
 			if i == 0 {
 				f.hint = "perhaps " + quote(w) + " was meant"
@@ -127,18 +150,32 @@ func noOperand(p *parser) *fault {
 			"put a number between them, or leave one of them out",
 			append([]string{swap(p.text, t.start, t.end, "")}, insert(t.start, " 2 ")...)}
 	case isMark(t) || t.text == "x":
-		return &fault{MissingNumber, t.start, t.end, "there is no number in front of " + t.shown(),
+		f := &fault{MissingNumber, t.start, t.end, "there is no number in front of " + t.shown(),
 			"put a number in front, or ? for one that is to be found", insert(t.start, " 2 ")}
+		if v, ok := p.at(1).num.Int64(); ok && t.text == "-" { // more than is taken away
+			f.tries = insert(t.start, fmt.Sprintf(" %d ", v+3))
+		} else if t.text == "=" {
+			f.tries = []string{swap(p.text, t.start, t.end, "")}
+		}
+		return f
 	case t.kind == closed && before.kind == end:
 		return notOpened(p, t)
 	case before.kind != end && (t.kind == end || t.kind == closed || t.kind == stop || t.kind == separator):
 		return &fault{MissingNumber, before.start, before.end, "there is no number after " + before.shown(),
-			"put a number after it, or ? for one that is to be found", insert(before.end, " 2 ")}
+			"put a number after it, or ? for one that is to be found", insert(before.end, after(before))}
 	case t.kind == word:
 		return misplaced(p, t)
 	}
 	return &fault{MissingNumber, t.start, t.end, "there is no number here", "start with a number",
 		append([]string{swap(p.text, t.start, t.end, "")}, insert(t.start, " 2 ")...)}
+}
+
+// after is a number to put after a sign: 1 can be taken from any whole number.
+func after(t token) string {
+	if t.text == "-" {
+		return " 1 "
+	}
+	return " 2 "
 }
 
 func isMark(t token) bool { return t.kind == sign || t.kind == relation || t.kind == slash }
@@ -170,8 +207,9 @@ func (p *parser) leftover() *fault {
 		return &fault{MissingNumber, before.start, before.end, "the problem is not finished here",
 			"say what to do with the number", []string{string(p.text[:before.start])}}
 	}
-	return &fault{BadCharacter, t.start, t.end, t.shown() + " does not fit here", "leave it out, or put a number in front",
-		[]string{swap(p.text, t.start, len(p.text), ""), swap(p.text, t.start, t.end, " ")}}
+	first := slices.IndexFunc(p.tokens, func(t token) bool { return t.kind == number })
+	return &fault{BadCharacter, t.start, t.end, t.shown() + " does not fit here", "leave it out, or what stands in front of it",
+		[]string{string(p.text[p.tokens[max(first, 0)].start:]), swap(p.text, t.start, len(p.text), ""), swap(p.text, t.start, t.end, " ")}}
 }
 
 // missingSign is the fault of two operands side by side, and of a mixed number
@@ -214,8 +252,8 @@ func (p *parser) comma(t token) *fault {
 			[]string{"order " + string(p.text), swap(p.text, t.start, t.end, " + ")}}
 	}
 	written := strings.TrimSpace(string(p.text[start:stop]))
-	f := &fault{BadNumber, start, stop, "the commas in " + clipped(written) + " do not part groups of three digits",
-		"write 1,204 for a thousand and more, 0.5 for a decimal, and order 1, 2, 3 for a list", nil}
+	f := &fault{BadNumber, start, stop, "the commas in " + clipped(written) + " do not mark groups of three digits",
+		"write 1,204 with a comma, 0.5 with a point, and a list as in order 1, 2, 3", nil}
 	if strings.Count(written, ",") == 1 {
 		f.tries = append(f.tries, swap(p.text, start, stop, strings.Replace(written, ",", ".", 1)))
 	}

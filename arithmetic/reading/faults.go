@@ -66,8 +66,13 @@ func unevenFraction(text []rune, top, bottom token) *fault {
 }
 
 func zeroOverBlank(text []rune, t token) *fault {
-	return &fault{BadNumber, t.start, t.end, "0 parts are nothing, whatever their size",
+	return &fault{BadNumber, t.start, t.end, "0 parts of any size are 0, so any number fits the blank",
 		"put 1 or more above the bar", []string{strings.Replace(string(text), "0", "1", 1)}}
+}
+
+func clock(text []rune, first, last token) *fault {
+	return &fault{NotYet, first.start, last.end, "times of day cannot be read yet", "write ÷ to divide",
+		[]string{swap(text, first.end, last.start, " ÷ ")}}
 }
 
 // The faults of blanks.
@@ -89,8 +94,8 @@ func blankInside(p *parser, t token) *fault {
 }
 
 func unknownAlone(p *parser, c piece) *fault {
-	f := &fault{MissingSign, c.start, c.end, "the blank stands in no equation",
-		"say with = what it comes to, as in 8 + ? = 11", []string{"8 + ? = 11"}}
+	f := &fault{MissingSign, c.start, c.end, "there is a blank but no equal sign",
+		"write what it comes to, as in 8 + ? = 11", []string{"8 + ? = 11"}}
 	if c.expr == nil {
 		f.tries = []string{string(p.text[c.start:c.end]) + " = 1/2"}
 	}
@@ -98,7 +103,7 @@ func unknownAlone(p *parser, c piece) *fault {
 }
 
 func unknownInequality(p *parser, left, right piece) *fault {
-	return &fault{NotYet, left.start, right.end, "a blank is read only in an equation", "put = between the two sides",
+	return &fault{NotYet, left.start, right.end, "a blank beside < or > cannot be read yet", "put = between the two sides",
 		[]string{swap(p.text, left.end, right.start, " = ")}}
 }
 
@@ -128,7 +133,7 @@ func chain(p *parser, left piece, mark token) *fault {
 
 func wholeOf(p *parser, c piece) *fault {
 	t := p.at(0)
-	return &fault{MissingSign, c.start, t.end, "only a part is taken of a number",
+	return &fault{MissingSign, c.start, t.end, "“of” needs a fraction in front",
 		"write 1/3 of 12 for a part, and 3 × 12 for 3 groups of 12", []string{swap(p.text, t.start, t.end, "×")}}
 }
 
@@ -163,20 +168,16 @@ func compareWithWhat(p *parser, c piece) *fault {
 		[]string{string(p.text[:c.end]) + " and 1/2"}}
 }
 
-func orderDown(p *parser) *fault {
-	t := p.at(-1)
-	stop := t.end
-	for t = p.at(-1); p.i > 0 && p.at(-1).kind == word; p.i-- {
-	}
-	start := p.at(0).start
+func orderDown(p *parser, words int) *fault {
+	start, stop := p.at(-words).start, p.at(-1).end
 	return &fault{NotYet, start, stop, "numbers are put in order from least to greatest only", "read the order from the other end",
 		[]string{swap(p.text, start, stop, ""), "order " + swap(p.text, 0, stop, "")}}
 }
 
 func shortList(p *parser, c piece) *fault {
-	f := &fault{MissingNumber, c.start, c.end, "one number has no order", "write two numbers or more with commas between them", nil}
+	f := &fault{MissingNumber, c.start, c.end, "there is only one number to put in order", "write two numbers or more, with a comma and a space between them", nil}
 	if t := p.tokenAt(c.start); t.commas {
-		f.hint = "put a space after each comma of a list"
+		f.hint = "put a space after each comma, so that the commas are not read as part of one number"
 		f.tries = []string{swap(p.text, c.start, c.end, strings.ReplaceAll(string(p.text[c.start:c.end]), ",", "; "))}
 	}
 	f.tries = append(f.tries, string(p.text[:c.end])+", 1/2")
@@ -191,7 +192,7 @@ func longList(p *parser, all []piece) *fault {
 
 func tooMany(p *parser, t token) *fault {
 	return &fault{TooMany, t.start, t.end, fmt.Sprintf("there are more than %d numbers", MaxNumbers),
-		"give a shorter problem", nil}
+		"give a shorter problem", []string{string(p.text[:p.at(-2).start])}}
 }
 
 // The faults of brackets.

@@ -87,16 +87,18 @@ func (p *parser) choice(ends bool) (Reading, *fault) {
 }
 
 func (p *parser) order() (Reading, *fault) {
+	here := p.i
 	if p.any(downward) {
-		return Reading{}, orderDown(p)
+		return Reading{}, orderDown(p, p.i-here)
 	}
 	p.any(upward)
 	all, f := p.list()
 	if f != nil {
 		return Reading{}, f
 	}
+	here = p.i
 	if p.any(downward) {
-		return Reading{}, orderDown(p)
+		return Reading{}, orderDown(p, p.i-here)
 	}
 	p.any(upward)
 	if f := p.finish(); f != nil {

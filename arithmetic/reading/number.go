@@ -105,6 +105,9 @@ func joinFractions(text []rune, in []token) ([]token, *fault) {
 	var out []token
 	for i := 0; i < len(in); i++ {
 		t := in[i]
+		if isClock(in[i:]) {
+			return nil, clock(text, in[i], in[i+2])
+		}
 		if !barred(in, i) || dividing && !tight(in, i) {
 			out = append(out, t)
 			continue
@@ -127,6 +130,16 @@ func barred(in []token, i int) bool {
 	operand := func(t token) bool { return t.kind == number || t.kind == blank }
 	return i+2 < len(in) && operand(in[i]) && in[i+1].kind == slash && operand(in[i+2]) &&
 		!(in[i].kind == blank && in[i+2].kind == blank)
+}
+
+// isClock reports whether a time of day comes first: 3:15.
+func isClock(in []token) bool {
+	if len(in) < 3 || in[1].text != ":" || in[1].spaced || in[2].spaced || in[0].kind != number || in[2].kind != number {
+		return false
+	}
+	hours, _ := in[0].num.Int64()
+	minutes, _ := in[2].num.Int64()
+	return len(in[0].text) <= 2 && hours <= 24 && len(in[2].text) == 2 && minutes < 60
 }
 
 func tight(in []token, i int) bool { return !in[i+1].spaced && !in[i+2].spaced }

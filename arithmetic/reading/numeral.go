@@ -5,40 +5,60 @@ import (
 	"modeler/fraction"
 )
 
-// numberWord reads a number written in words: twelve, forty two, three hundred,
-// half, three fourths. It passes nothing when there is none.
+// numberWord reads a number written in words, below a million: twelve, forty-two,
+// four hundred two, half, three fourths. It passes nothing when there is none.
 func (p *parser) numberWord() (token, bool) {
 	here := p.i
-	for p.at(0).kind == word && in(passedOver, p.at(0).text) {
-		p.i++
-	}
+	p.articles()
 	t := p.at(0)
-	if t.kind != word {
-		p.i = here
-		return token{}, false
-	}
-	if den, ok := partNames[t.text]; ok { // half of 12
+	if den, ok := partNames[t.text]; ok && t.kind == word { // half of 12
 		p.i++
 		return fractionToken(t, 1, den, t.end), true
 	}
-	n, ok := small[t.text]
-	if !ok || n > 90 {
+	n, ok := p.belowThousand()
+	if p.match("thousand") > 0 {
+		p.i++
+		rest, _ := p.belowThousand()
+		n, ok = max(n, 1)*1000+rest, true
+	}
+	if !ok {
 		p.i = here
 		return token{}, false
 	}
-	p.i++
-	t.kind = number
-	switch next := p.at(0); {
-	case next.kind != word:
-	case n >= 20 && n%10 == 0 && small[next.text] > 0 && small[next.text] < 10:
-		n, t.end = n+small[next.text], next.end
-		p.i++
-	case n > 0 && n < 10 && small[next.text] >= 100:
-		n, t.end = n*small[next.text], next.end
+	t.kind, t.end, t.num = number, p.at(-1).end, arithmetic.Int(n)
+	return t, true
+}
+
+// articles passes the small words in front of a number.
+func (p *parser) articles() {
+	for p.at(0).kind == word && in(passedOver, p.at(0).text) {
 		p.i++
 	}
-	t.num = arithmetic.Int(n)
-	return t, true
+}
+
+// belowThousand reads hundreds, tens and ones in words.
+func (p *parser) belowThousand() (n int64, ok bool) {
+	n, ok = p.belowHundred()
+	if p.match("hundred") > 0 && n < 10 {
+		p.i++
+		rest, _ := p.belowHundred()
+		return max(n, 1)*100 + rest, true
+	}
+	return n, ok
+}
+
+// belowHundred reads tens and ones in words.
+func (p *parser) belowHundred() (n int64, ok bool) {
+	t := p.at(0)
+	if n, ok = small[t.text]; !ok || t.kind != word {
+		return 0, false
+	}
+	p.i++
+	if ones := p.at(0); n >= 20 && ones.kind == word && small[ones.text] > 0 && small[ones.text] < 10 {
+		p.i++
+		n += small[ones.text]
+	}
+	return n, true
 }
 
 // fractionToken is n parts of which den make a whole, from t up to end.

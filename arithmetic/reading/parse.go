@@ -165,9 +165,7 @@ func (p *parser) join(left piece, s infix, right piece, sign int) (piece, *fault
 
 // operand reads a number, a blank or an expression in brackets.
 func (p *parser) operand() (piece, *fault) {
-	for p.at(0).kind == word && in(passedOver, p.at(0).text) {
-		p.i++
-	}
+	p.articles()
 	t := p.at(0)
 	switch t.kind {
 	case number:
@@ -260,12 +258,14 @@ func (p *parser) counted(t token) (piece, *fault) {
 
 // finish passes what may end a text and finds fault with anything else.
 func (p *parser) finish() *fault {
+	here := p.i
 	for p.at(0).kind == stop || p.isQuestionMark() {
 		p.i++
 	}
 	if p.at(0).kind == end {
 		return nil
 	}
+	p.i = here
 	return p.leftover()
 }
 

@@ -175,12 +175,12 @@ var places = map[string]int64{
 	"ten thousand": 10_000, "hundred thousand": 100_000, "million": 1_000_000,
 }
 
-// small are the number words; what is larger is written in digits.
+// small are the words for the numbers below a hundred, but for those of two words.
 var small = map[string]int64{
 	"zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
 	"eleven": 11, "twelve": 12, "thirteen": 13, "fourteen": 14, "fifteen": 15, "sixteen": 16, "seventeen": 17,
 	"eighteen": 18, "nineteen": 19, "twenty": 20, "thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "seventy": 70,
-	"eighty": 80, "ninety": 90, "hundred": 100, "thousand": 1000,
+	"eighty": 80, "ninety": 90,
 }
 
 // partNames are the names of equal parts, in one and in many.
