@@ -33,6 +33,10 @@ func Counting(p Picture) error {
 		return nil
 	}
 	want := p.wanted()
+	present := func(of scene.Of) bool { return sums[of] != nil || want[of] == nil || want[of].Sign() == 0 }
+	if !p.Hidden && !present(scene.OfAnswer) && present(scene.OfFirst) != present(scene.OfSecond) {
+		return fmt.Errorf("only one of the two numbers is drawn")
+	}
 	for of, sum := range sums {
 		if want[of] != nil && sum.Cmp(want[of]) != 0 {
 			return fmt.Errorf("what belongs to %s adds up to %s, not to %s", of, sum.RatString(), want[of].RatString())

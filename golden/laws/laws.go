@@ -97,8 +97,9 @@ var OfLessons = []struct {
 	{"one scale", OneScale},
 }
 
-// Check tries every law on a lesson and all its pictures, and returns what is
-// broken, each error naming its law.
+// Check tries every law on a lesson and, when those of lessons hold, on all its
+// pictures. It returns the laws that are broken, each with the first picture that
+// breaks it.
 func Check(l *Lesson) []error {
 	var broken []error
 	for _, law := range OfLessons {
@@ -106,10 +107,14 @@ func Check(l *Lesson) []error {
 			broken = append(broken, fmt.Errorf("the law %q: %s: %s: %w", law.Name, l.Model.Name, l.Problem, err))
 		}
 	}
-	for _, p := range l.Pictures() {
-		for _, law := range OfPictures {
+	if len(broken) > 0 {
+		return broken
+	}
+	for _, law := range OfPictures {
+		for _, p := range l.Pictures() {
 			if err := law.Holds(p); err != nil {
 				broken = append(broken, fmt.Errorf("the law %q: %s: %w", law.Name, p, err))
+				break
 			}
 		}
 	}

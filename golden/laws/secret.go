@@ -12,15 +12,16 @@ import (
 	"modeler/models/words"
 )
 
-// tokens are the numbers and words of a text, without case, commas in numbers
-// and the marks around words: "402 − 178 = 224." is 402, 178, 224.
+// tokens are the numbers, words and signs of relation of a text, without case,
+// commas in numbers and the marks around words: "402 − 178 = 224." is 402, 178,
+// =, 224.
 func tokens(text string) []string {
 	var list []string
 	fields := strings.FieldsFunc(text, func(r rune) bool {
-		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune(".,/-$", r)
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune(".,/-=<>", r)
 	})
 	for _, f := range fields {
-		f = strings.TrimLeft(strings.ToLower(strings.Trim(f, ".,/-")), "$")
+		f = strings.ToLower(strings.Trim(f, ".,/-"))
 		if f != "" && unicode.IsDigit([]rune(f)[0]) {
 			f = strings.ReplaceAll(f, ",", "")
 		}
@@ -39,6 +40,37 @@ func says(text, phrase string) bool {
 	}
 	for i := 0; i+len(want) <= len(in); i++ {
 		if slices.Equal(in[i:i+len(want)], want) {
+			return true
+		}
+	}
+	return false
+}
+
+// placeNames are what a digit counts; each is worth ten of the one before.
+var placeNames = []string{"one", "ten", "hundred", "thousand"}
+
+// placeOf is the place that a word names, in one or many; -1 for other words.
+func placeOf(word string) int { return slices.Index(placeNames, strings.TrimSuffix(word, "s")) }
+
+// saysPlaces reports whether a text lists a whole number place by place: "4
+// hundreds, no tens and 2 ones" is 402.
+func saysPlaces(text, written string) bool {
+	sum, open := int64(0), false
+	list := tokens(text)
+	for i := 0; i+1 < len(list); i++ {
+		power := placeOf(list[i+1])
+		var n int64
+		if _, err := fmt.Sscanf(list[i], "%d", &n); power < 0 || err != nil && list[i] != "no" {
+			if list[i] != "and" && (i == 0 || placeOf(list[i]) < 0) {
+				sum, open = 0, false
+			}
+			continue
+		}
+		if !open {
+			sum, open = 0, true
+		}
+		sum += n * arithmetic.Power10(power)
+		if power == 0 && arithmetic.Grouped(sum) == written {
 			return true
 		}
 	}
@@ -79,7 +111,8 @@ func nameOf(written string) string {
 }
 
 // secrets are the phrases that give the answer away: the answer in each of its
-// forms, unless the problem itself says it.
+// forms, unless the problem itself says it or it is as much as one of the
+// numbers of the problem, whose other names may stand in the picture.
 func secrets(p Picture) []string {
 	a := p.Answer
 	var list []string
@@ -87,22 +120,33 @@ func secrets(p Picture) []string {
 		if n == (arithmetic.Number{}) {
 			return
 		}
-		list = append(list, n.String())
-		// Small numbers in words are ordinary words ("one length", "two numbers"),
-		// and so are the names of places.
-		if v, whole := n.Int64(); !whole || v > 12 && v != 100 && v != 1000 {
-			list = append(list, words.NumberName(n))
+		if v, whole := n.Int64(); whole && v < 10 {
+			list = append(list, smallSecrets(n.String())...)
+			return
 		}
+		list = append(list, n.String(), words.NumberName(n))
 	}
 	switch p.Problem.Kind {
-	case arithmetic.Claim, arithmetic.Comparison:
-		list = append(list, "true", "false")
-		if p.Problem.Kind == arithmetic.Comparison {
-			list = append(list, p.Problem.Left.String()+" "+a.Relation.String()+" "+p.Problem.Right.String())
-		}
-		return list
-	case arithmetic.Ordering, arithmetic.Factors, arithmetic.Show:
+	case arithmetic.Claim:
+		return []string{"is true", "is false", "is not true"}
+	case arithmetic.Comparison:
+		sign := " " + a.Relation.String() + " "
+		return []string{p.Problem.Left.String() + sign + p.Problem.Right.String()}
+	case arithmetic.Ordering, arithmetic.Factors:
 		return nil
+	case arithmetic.Show:
+		// A picture that asks which number it shows does not say it.
+		if n := p.Problem.Left.String(); !says(p.Whole.Title.Hidden, n) {
+			return []string{n}
+		}
+		return nil
+	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+	default:
+		for _, n := range p.Truth.Numbers {
+			if n.Cmp(p.Truth.Value) == 0 {
+				return nil
+			}
+		}
 	}
 	add(a.Number)
 	add(a.Simplest)
@@ -113,10 +157,24 @@ func secrets(p Picture) []string {
 	return slices.DeleteFunc(list, func(s string) bool { return says(asked, s) })
 }
 
+// smallSecrets are the phrases in which a number below ten is an answer. On its
+// own it counts all kinds of things: "1 whole", "2 of 2 equal parts", "3 ones".
+func smallSecrets(n string) []string {
+	var list []string
+	for _, before := range []string{"= ", "is ", "are ", "makes ", "make ", "leaves ", "rows of ", "groups of ", "shares of "} {
+		list = append(list, before+n)
+	}
+	for _, after := range []string{" rows", " columns", " in each", " groups", " left", " in all"} {
+		list = append(list, n+after)
+	}
+	return list
+}
+
 // Hiding: with the answer hidden, nothing that the picture says gives it away.
-// The numbers along a scale are not the answer to anything.
+// The numbers along a scale are not the answer to anything, and in the middle of
+// a lesson a number may be met by chance that will be the answer.
 func Hiding(p Picture) error {
-	if !p.Hidden {
+	if !p.Hidden || p.Step > 0 && p.Step < len(p.Steps) {
 		return nil
 	}
 	texts := []string{p.Scene.Title.Hidden, p.Scene.Desc.Hidden}
@@ -133,10 +191,25 @@ func Hiding(p Picture) error {
 	}
 	for _, secret := range secrets(p) {
 		for _, text := range texts {
-			if says(text, secret) || strings.ContainsAny(secret, "<>=") && strings.Contains(text, secret) {
+			if tells(text, secret) {
 				return fmt.Errorf("%q gives %q away", text, secret)
 			}
 		}
 	}
 	return nil
 }
+
+// tells is says, but leaves out the count of a place: that
+// "1 ten and 3 ones" lie there does not tell that the answer is 3, nor does "3 of
+// 4 parts".
+func tells(text, secret string) bool {
+	in, want := tokens(text), tokens(secret)
+	for i := 0; i+len(want) <= len(in); i++ {
+		end := i + len(want)
+		if slices.Equal(in[i:end], want) && (end == len(in) || placeOf(in[end]) < 0 && in[end] != "of") {
+			return true
+		}
+	}
+	return false
+}
+

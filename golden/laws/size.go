@@ -3,6 +3,7 @@ package laws
 import (
 	"fmt"
 	"math/big"
+	"slices"
 	"strings"
 
 	"modeler/fraction"
@@ -20,13 +21,14 @@ type measured struct {
 func (p Picture) pieces() []measured {
 	var list []measured
 	items := p.visible()
-	for i, it := range items {
+	for _, it := range items {
 		if it.Worth.Sign() == 0 {
 			continue
 		}
 		switch it.Shape.(type) {
 		case scene.Rect, scene.Grid:
-			list = append(list, measured{it, it.Shape.Box(), i > 0 && isSide(items[i-1], it)})
+			cube := slices.ContainsFunc(items, func(side scene.Item) bool { return isSide(side, it) })
+			list = append(list, measured{it, it.Shape.Box(), cube})
 		}
 	}
 	return list
@@ -48,9 +50,15 @@ func isSide(side, front scene.Item) bool {
 	return shared == 2
 }
 
-// sketched reports whether the picture says that it is not to scale.
+// sketched reports whether the picture says that it is not to scale, where a
+// person who looks at it reads it.
 func (p Picture) sketched() bool {
-	return strings.Contains(p.Scene.Desc.Say(p.Hidden), "not to scale")
+	for _, it := range p.visible() {
+		if t, ok := it.Shape.(scene.Text); ok && strings.Contains(label(t), "not to scale") {
+			return true
+		}
+	}
+	return false
 }
 
 // EqualSize: what is worth as much is as large, and what is worth n times as much
@@ -152,7 +160,7 @@ func JumpsToScale(p Picture) error {
 func OneScale(l *Lesson) error {
 	size := map[fraction.Fraction]int64{}
 	for _, p := range l.Pictures() {
-		if p.Step == 0 {
+		if p.Step == 0 || p.Scene == nil {
 			continue
 		}
 		if a, b := l.Steps[0].Scene, p.Scene; a.W != b.W || a.H != b.H {
