@@ -17,40 +17,37 @@ import (
 //	try 23 + 45
 func (t *Trouble) scene() *scene.Scene {
 	const (
-		left    = 2 * scene.Margin
-		room    = scene.PaperW - left - scene.Margin
-		line    = scene.Middle * 3 / 2
-		gap     = 24
-		textGap = scene.Large + 28
+		left  = 2 * scene.Margin
+		room  = scene.PaperW - left - scene.Margin
+		gap   = 20              // between paragraphs
+		above = scene.Large / 2 // from the top of the text's line to its middle
+		below = scene.Large     // and to its foot, with the mark
 	)
 	s := &scene.Scene{W: scene.PaperW, Title: scene.Same(printable(t.Message)), Desc: scene.Same(t.spoken())}
-	y := scene.Margin + scene.Middle/2
+	y := scene.Margin // the top of what comes next
 	paragraph := func(role scene.Role, size int, bold bool, text string) {
 		for _, l := range wrap(printable(text), size, bold, room) {
 			s.Add(scene.Item{Role: role, Shape: scene.Text{
-				X: left, Y: y, Anchor: scene.Left, Size: size, Bold: bold, Runs: []scene.Run{{Text: l}},
+				X: left, Y: y + size*6/10, Anchor: scene.Left, Size: size, Bold: bold, Runs: []scene.Run{{Text: l}},
 			}})
-			y += line
+			y += size * 13 / 10
 		}
+		y += gap
 	}
 	paragraph(scene.Ink, scene.Middle, true, t.Message)
 	if t.Text != "" {
-		y += textGap - line/2
-		t.fault(s, left, y, room)
-		y += textGap
-	} else {
-		y += gap
+		t.fault(s, left, y+above, room)
+		y += above + below + gap
 	}
 	paragraph(scene.Note, scene.Small, false, t.Hint)
 	if t.Try != "" {
-		y += gap / 2
 		try := t.Try
 		if t.Parameter != "problem" {
 			try = t.Parameter + "=" + try
 		}
 		paragraph(scene.First, scene.Middle, false, "try "+try)
 	}
-	s.H = y + scene.Margin - line/2 + scene.Middle/2
+	s.H = y - gap + scene.Margin
 	s.Add(scene.Item{Role: scene.Gone, Finish: scene.Bold,
 		Shape: scene.Line{X1: scene.Margin, Y1: scene.Margin, X2: scene.Margin, Y2: s.H - scene.Margin}})
 	return s
@@ -61,7 +58,7 @@ func (t *Trouble) scene() *scene.Scene {
 func (t *Trouble) fault(s *scene.Scene, left, y, room int) {
 	const (
 		size   = scene.Large
-		under  = size * 6 / 10
+		under  = size * 7 / 10
 		narrow = size / 2 // a mark with no characters over it: something is missing there
 	)
 	before, at, after := t.around(size, room)

@@ -103,7 +103,8 @@ func tell(l models.Lesson) string {
 		wrap(&b, "", why)
 	}
 	if s, ok := words.Check(l.Problem, l.Answer); ok {
-		wrap(&b, "", s.Text+" "+s.Problem)
+		wrap(&b, "", s.Text)
+		b.WriteString("    " + s.Problem + "\n")
 	}
 	tellOthers(&b, l)
 	return b.String()
