@@ -16,6 +16,7 @@ type lessonPage struct {
 	head
 	Written, Reading, Answer []piece
 	Also                     []link
+	Model                    string
 	Verdict                  string // of a claim: true or false
 	Why                      []said
 	Pieces, Cautions         []string
@@ -71,6 +72,7 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 		Reading: typeset(words.ReadBack(l.Problem)),
 		Answer:  typeset(words.Answer(l.Problem, l.Answer)),
 		Why:     phrase(l.Why),
+		Model:   l.Model.Title,
 	}
 	if l.Problem.Kind == arithmetic.Claim {
 		v.Verdict = strconv.FormatBool(l.Answer.True)

@@ -80,6 +80,7 @@ func readModel(v string) (string, error) {
 		return name, nil
 	}
 	t := oneOf("model", name, modelNames())
+	t.Message = "there is no model called “" + Clip(name) + "”"
 	t.Code, t.Status = reading.NoSuchModel, http.StatusUnprocessableEntity
 	return "", t
 }
@@ -92,7 +93,7 @@ func oneOf(name, value string, all []string) *Trouble {
 	if try == "" && len(all) > 0 {
 		try = all[0]
 	}
-	return parameterTrouble(name, value, "there is no "+name+" called “"+Clip(value)+"”",
+	return parameterTrouble(name, value, name+" cannot be “"+Clip(value)+"”",
 		name+" is one of: "+strings.Join(all, ", "), try)
 }
 

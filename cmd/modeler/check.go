@@ -14,13 +14,17 @@ import (
 var checkCommand = command{
 	name: "check",
 	use:  "CLAIM",
-	doc:  "say whether a claim is true and why; the exit status is 0 when it is, 1 when not",
+	doc:  "say whether a claim is true, and why; the exit status says so too",
 	run:  check,
 }
 
 func check(c call) int {
 	read, err := reading.Read(c.text)
-	if err != nil {
+	var unread *reading.Error
+	switch {
+	case errors.As(err, &unread) && unread.Code == reading.Empty:
+		return complain(c.errors, notClaim(read))
+	case err != nil:
 		return complain(c.errors, err)
 	}
 	if read.Problem.Kind != arithmetic.Claim {
@@ -61,7 +65,7 @@ func check(c call) int {
 func notClaim(r reading.Reading) *reading.Error {
 	return &reading.Error{
 		Code: "not-a-claim", Text: r.Text, End: len([]rune(r.Text)),
-		Message: "this is not a claim that can be true or false",
+		Message: "there is no claim here that can be true or false",
 		Hint:    "write two amounts with =, < or > between them",
 		Try:     "modeler check '3/4 = 6/8'",
 	}

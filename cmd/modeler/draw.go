@@ -13,7 +13,7 @@ import (
 
 var drawCommand = command{
 	name: "draw",
-	use:  "PROBLEM [-o FILE] [--model M] [--step N] [--theme T] [--width N] [--answer A]",
+	use:  "PROBLEM [-o FILE] [--step N] [--model M] [FLAGS]",
 	doc:  "write a picture as SVG: the whole story, or one step of it",
 	flags: func(fs *pflag.FlagSet) {
 		var themes []string

@@ -27,7 +27,7 @@ func runHelp(c call) int {
 		fmt.Fprint(c.out, one.help())
 		return done
 	}
-	return withoutCommand([]string{c.text}, c.out, c.errors)
+	return noCommand([]string{c.text}, "help ", c.errors)
 }
 
 func commandNames() []string {
@@ -47,7 +47,7 @@ picture and the symbols, move by move.
 `)
 	for _, c := range commands() {
 		fmt.Fprintf(&b, "  modeler %s\n", strings.TrimSpace(c.name+" "+c.use))
-		fmt.Fprintf(&b, "      %s\n", c.doc)
+		wrap(&b, "      ", c.doc)
 	}
 	b.WriteString(`
 A problem alone asks for its lesson. Write it as it stands in the book, in
@@ -59,8 +59,10 @@ quotation marks, since the terminal has its own use for * ? < > ( ) and $:
   modeler check '3/4 = 6/8'       modeler '$5.00 - $3.27'
 
 Flags may stand before or after the problem; -- ends them. "modeler help draw"
-says more of one command. The exit status is 0 when all went well, 1 when a
-claim is false or a file could not be written, and 2 when something could not
+says more of one command.
+
+The exit status is 0 when all went well and a claim is true, 1 when a claim is
+false or a file or an address could not be used, and 2 when something could not
 be read or shown.
 `)
 	return b.String()
@@ -74,7 +76,7 @@ func (c command) help() string {
 		fs := pflag.NewFlagSet(c.name, pflag.ContinueOnError)
 		fs.SortFlags = false
 		c.flags(fs)
-		b.WriteString("\n" + fs.FlagUsages())
+		b.WriteString("\n" + fs.FlagUsagesWrapped(80))
 	}
 	return b.String()
 }

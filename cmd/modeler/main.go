@@ -91,9 +91,15 @@ func withoutCommand(args []string, out, err io.Writer) int {
 	if unread == nil || near == "" && strings.ContainsAny(text, "0123456789") {
 		return lessonCommand.call(args, out, err)
 	}
+	return noCommand(args, "", err)
+}
+
+// noCommand offers the command that was meant, with what came after it.
+func noCommand(args []string, before string, err io.Writer) int {
+	near := api.Near(args[0], commandNames())
 	try := "modeler help"
 	if near != "" {
-		try = strings.Join(append([]string{"modeler", near}, quoted(args[1:])...), " ")
+		try = strings.Join(append([]string{"modeler " + before + near}, quoted(args[1:])...), " ")
 	}
 	return complain(err, &reading.Error{
 		Text: api.Clip(args[0]), End: len([]rune(api.Clip(args[0]))),
@@ -141,6 +147,12 @@ func minusSigns(args []string) []string {
 // flagError says which flag is not known, or lacks its value.
 func (c command) flagError(e error, fs *pflag.FlagSet) *reading.Error {
 	r := &reading.Error{Message: strings.ToLower(e.Error()), Hint: "see: modeler help " + c.name}
+	var lacking *pflag.ValueRequiredError
+	if errors.As(e, &lacking) {
+		r.Text = "--" + lacking.GetFlag().Name
+		r.End = len(r.Text)
+		r.Message = r.Text + " needs a value after it"
+	}
 	var unknown *pflag.NotExistError
 	if errors.As(e, &unknown) {
 		name := unknown.GetSpecifiedName()
