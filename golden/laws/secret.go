@@ -212,4 +212,3 @@ func tells(text, secret string) bool {
 	}
 	return false
 }
-

@@ -34,15 +34,18 @@ func (p Picture) pieces() []measured {
 	return list
 }
 
-// isSide reports whether a polygon is the side face of the cube whose front is
-// given: it has two corners in common with it.
+// isSide reports whether a shape is a side face of the cube whose front is given,
+// or the outline of both: it has two corners in common with it.
 func isSide(side, front scene.Item) bool {
-	polygon, ok := side.Shape.(scene.Polygon)
-	if !ok {
-		return false
+	var corners []scene.Point
+	switch sh := side.Shape.(type) {
+	case scene.Polygon:
+		corners = sh
+	case scene.Polyline:
+		corners = sh
 	}
 	b, shared := front.Shape.Box(), 0
-	for _, q := range polygon {
+	for _, q := range corners {
 		if (q.X == b.X || q.X == b.Right()) && (q.Y == b.Y || q.Y == b.Bottom()) {
 			shared++
 		}

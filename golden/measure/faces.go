@@ -59,16 +59,19 @@ func (d Drawing) Faces() []Face {
 }
 
 // Cube reports whether a face is the front of a solid: two closed quadrangles
-// lean against it, one on its upper edge and one on its right edge.
+// lean against it, one on its upper edge and one on its right edge, or one line
+// goes round both from corner to corner.
 func (d Drawing) Cube(f Face) bool {
 	top, side := false, false
 	for _, p := range d.Paths {
-		if !p.Closed || len(p.Points) != 4 {
-			continue
-		}
 		has := func(x, y int) bool { return slices.Contains(p.Points, Point{x, y}) }
-		top = top || has(f.X, f.Y) && has(f.Right(), f.Y) && p.Box().Bottom() == f.Y
-		side = side || has(f.Right(), f.Y) && has(f.Right(), f.Bottom()) && p.Box().X == f.Right()
+		switch {
+		case p.Closed && len(p.Points) == 4:
+			top = top || has(f.X, f.Y) && has(f.Right(), f.Y) && p.Box().Bottom() == f.Y
+			side = side || has(f.Right(), f.Y) && has(f.Right(), f.Bottom()) && p.Box().X == f.Right()
+		case !p.Closed && len(p.Points) == 5 && p.Points[0] == Point{f.X, f.Y} && p.Points[4] == Point{f.Right(), f.Bottom()}:
+			return true
+		}
 	}
 	return top && side
 }

@@ -37,7 +37,8 @@ func TestFacesAreCutWhereLinesCrossThem(t *testing.T) {
 func TestCubeHasTwoFacesLeaningOnIt(t *testing.T) {
 	front := `<rect x="10" y="20" width="20" height="20"/>`
 	top, side := `<path d="M10 20L16 14L36 14L30 20Z"/>`, `<path d="M30 20L36 14L36 34L30 40Z"/>`
-	for body, want := range map[string]bool{front: false, front + top: false, front + side: false, front + top + side: true} {
+	for body, want := range map[string]bool{front: false, front + top: false, front + side: false, front + top + side: true,
+		front + `<path d="M10 20L16 14L36 14L36 34L30 40"/>`: true} {
 		d := mustRead(t, body)
 		if got := d.Cube(d.Faces()[0]); got != want {
 			t.Errorf("%s: %v", body, got)
