@@ -62,7 +62,7 @@ func (o Operation) String() string {
 	if l, ok := o.Left.(Operation); ok && (l.Op.rank() < o.Op.rank() || o.Op == Of) {
 		left = "(" + left + ")"
 	}
-	if r, ok := o.Right.(Operation); ok && r.Op.rank() <= o.Op.rank() && o.Op != Of {
+	if r, ok := o.Right.(Operation); ok && (r.Op.rank() < o.Op.rank() || r.Op.rank() == o.Op.rank() && o.Op != Of) {
 		right = "(" + right + ")"
 	}
 	return left + " " + o.Op.String() + " " + right

@@ -110,6 +110,9 @@ func clean(text []rune) ([]char, *fault) {
 // with spaces round it so that 1½ is 1 1/2; or nothing, when the reader has no
 // use for the character.
 func fold(r rune) string {
+	if r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r == ' ' {
+		return string(r)
+	}
 	k := strings.ToLower(norm.NFKC.String(string(r)))
 	if top, bottom, ok := strings.Cut(k, "⁄"); ok {
 		if bottom == "" {

@@ -40,7 +40,7 @@ func (p *parser) command() (r Reading, f *fault, ok bool) {
 		read  func() (Reading, *fault)
 	}{
 		{[]string{"compare"}, func() (Reading, *fault) { return p.choice(false) }},
-		{[]string{"round"}, p.round},
+		{[]string{"round", "round off"}, p.round},
 		{factoring, p.factors},
 		{ordering, p.order},
 		{simplest, p.simplified},

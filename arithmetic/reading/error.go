@@ -60,7 +60,7 @@ func (e *Error) Error() string { return e.Message }
 func (e *Error) Block() string {
 	var b strings.Builder
 	b.WriteString(e.Message + "\n\n")
-	if strings.TrimSpace(e.Text) != "" {
+	if e.Code != Empty {
 		text, marks := e.underlined()
 		b.WriteString("    " + text + "\n    " + marks + "\n")
 	}

@@ -42,7 +42,8 @@ func (p *parser) at(n int) token {
 // words passed over; 0 when they are not.
 func (p *parser) match(phrase string) int {
 	n := 0
-	for _, w := range strings.Fields(phrase) {
+	for w := ""; phrase != ""; {
+		w, phrase, _ = strings.Cut(phrase, " ")
 		for p.at(n).kind == word && p.at(n).text != w && in(passedOver, p.at(n).text) {
 			n++
 		}

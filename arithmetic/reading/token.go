@@ -125,7 +125,7 @@ func (s *scanner) next() (token, *fault) {
 			return s.cut(blank, n+1), nil
 		}
 		return s.cut(open, 1), nil
-	case c == '<' && (unicode.IsLetter(s.peek(1)) && unicode.IsLetter(s.peek(2)) || s.peek(1) == '/' || s.peek(1) == '!'):
+	case c == '<' && (unicode.IsLetter(s.peek(1)) && (unicode.IsLetter(s.peek(2)) || s.peek(2) == '>') || s.peek(1) == '/' || s.peek(1) == '!'):
 		return token{}, s.markup()
 	}
 	kinds := map[rune]kind{'/': slash, '=': relation, '<': relation, '>': relation, ')': closed,
@@ -156,6 +156,9 @@ func (s *scanner) word() token {
 		}
 	}
 	t := s.cut(word, n)
+	if t.text == "vs" && s.peek(0) == '.' {
+		s.i++
+	}
 	t.text = strings.ReplaceAll(t.text, "'", "")
 	return t
 }

@@ -148,7 +148,7 @@ var (
 	upward    = []string{"in order", "from least to greatest", "from smallest to largest", "from smallest to biggest", "from smallest to greatest", "from lowest to highest", "in order from least to greatest", "in order from smallest to largest", "least to greatest", "smallest to largest"}
 	downward  = []string{"from greatest to least", "from largest to smallest", "from biggest to smallest", "from highest to lowest", "in order from greatest to least", "in order from largest to smallest", "greatest to least", "largest to smallest"}
 	factoring = []string{"factors of", "factor pairs of", "pairs of factors of", "all factors of", "all factor pairs of", "list factors of", "list all factors of", "find factors of", "find all factors of", "arrays of", "all arrays of", "arrays for", "rectangles of"}
-	rounding  = []string{"to nearest", "rounded to nearest", "off to nearest"}
+	rounding  = []string{"to nearest", "rounded to nearest"}
 	simplest  = []string{"simplify", "reduce", "simplest form of", "lowest terms of"}
 )
 
@@ -224,6 +224,6 @@ var vocabulary = func() []string {
 	add(slices.Collect(maps.Keys(partNames))...)
 	add(slices.Collect(maps.Keys(multiples))...)
 	add(slices.Collect(maps.Keys(choosing))...)
-	add("compare", "round", "halve", "same")
+	add("compare", "round off", "halve", "same")
 	return slices.Sorted(maps.Keys(known))
 }()

@@ -1,0 +1,355 @@
+package reading
+
+import (
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"modeler/arithmetic"
+)
+
+// The wording of the errors is reviewed by eye; this table keeps it. The first
+// block is the one that the design of the program gives as its example.
+func TestAnErrorPointsSaysWhatIsWrongAndOffersAProblem(t *testing.T) {
+	for _, c := range []struct {
+		text  string
+		code  Code
+		block string
+	}{
+		{"23 45", MissingSign, `there is no sign between the two numbers
+
+    23 45
+    ^^^^^
+hint: put + or - between them
+try:  23 + 45
+`},
+		{"", Empty, `there is no problem here yet
+
+hint: type one as it stands in the book
+try:  402 − 178
+`},
+		{" \t\u00a0\u200b", Empty, `there is no problem here yet
+
+hint: type one as it stands in the book
+try:  402 − 178
+`},
+		{"7 +", MissingNumber, `there is no number after +
+
+    7 +
+      ^
+hint: put a number after it, or ? for one that is to be found
+try:  7 + 2
+`},
+		{"× 8", MissingNumber, `there is no number in front of ×
+
+    × 8
+    ^
+hint: put a number in front, or ? for one that is to be found
+try:  2 × 8
+`},
+		{"5 > ", MissingNumber, `there is no number after >
+
+    5 > 
+      ^
+hint: put a number after it, or ? for one that is to be found
+try:  5 > 2
+`},
+		{"7 + + 8", MissingNumber, `there is no number between + and +
+
+    7 + + 8
+      ^^^
+hint: put a number between them, or leave one of them out
+try:  7 + 8
+`},
+		{"3/0", ZeroParts, `a whole cannot be cut in 0 parts
+
+    3/0
+    ^^^
+hint: the number below the bar says in how many equal parts the whole is cut: 1 or more
+try:  3/4
+`},
+		{"1/2 + 2 7/4", BadNumber, `the fraction in a mixed number is less than 1
+
+    1/2 + 2 7/4
+          ^^^^^
+hint: write 3 3/4, or put + between the two numbers
+try:  1/2 + 3 3/4
+`},
+		{"rond 347", UnknownWord, `the word “rond” is not one that can be read
+
+    rond 347
+    ^^^^
+hint: perhaps “round” was meant
+try:  round 347 to the nearest 10
+`},
+		{"3 cm + 4 cm", UnknownWord, `the word “cm” is not one that can be read
+
+    3 cm + 4 cm
+      ^^
+hint: leave out units and the names of things
+try:  3 + 4
+`},
+		{"Nora has 3 tickets and buys 2 more", UnknownWord, `the word “nora” is not one that can be read
+
+    Nora has 3 tickets and buys 2 more
+    ^^^^
+hint: stories cannot be read yet: write the problem in numbers and signs
+try:  402 − 178
+`},
+		{"1,2,3", BadNumber, `the commas in 1,2,3 do not mark groups of three digits
+
+    1,2,3
+    ^^^^^
+hint: write 1,204 with a comma, 0.5 with a point, and a list as in order 1, 2, 3
+try:  order 1; 2; 3
+`},
+		{"1,5 + 2", BadNumber, `the commas in 1,5 do not mark groups of three digits
+
+    1,5 + 2
+    ^^^
+hint: write 1,204 with a comma, 0.5 with a point, and a list as in order 1, 2, 3
+try:  1.5 + 2
+`},
+		{"1.2.3", BadNumber, `there are two points in 1.2.3
+
+    1.2.3
+    ^^^^^
+hint: a decimal has one point: 1.25
+try:  12.3
+`},
+		{"? + ? = 5", TooMany, `there are two blanks
+
+    ? + ? = 5
+        ^
+hint: leave one number out, not two
+try:  ? + 2 = 5
+`},
+		{"8 + ?", MissingSign, `there is a blank but no equal sign
+
+    8 + ?
+    ^^^^^
+hint: write what it comes to, as in 8 + ? = 11
+try:  8 + ? = 11
+`},
+		{"2 × (8 + 7", Unbalanced, `this bracket is not closed
+
+    2 × (8 + 7
+        ^
+hint: put ) where it ends
+try:  2 × (8 + 7)
+`},
+		{"8 + 7) × 2", Unbalanced, `this bracket was not opened
+
+    8 + 7) × 2
+         ^
+hint: put ( where it starts, or leave it out
+try:  8 + 7 × 2
+`},
+		{"3(4)", MissingSign, `there is no sign in front of the bracket
+
+    3(4)
+    ^^
+hint: put × there, or the sign that is meant
+try:  3 × 4
+`},
+		{"-5", Negative, `−5 is less than 0
+
+    -5
+    ^^
+hint: the pictures start at 0; to take a number away, write the number it is taken from in front
+try:  5
+`},
+		{"3/4 = 6/8 = 9/12", NotYet, `there is more than one of =, < and > here
+
+    3/4 = 6/8 = 9/12
+              ^
+hint: take two sides at a time
+try:  3/4 = 6/8
+`},
+		{"50% of 12", NotYet, `percents cannot be read yet
+
+    50% of 12
+      ^
+hint: write the percent as hundredths: 50/100 of 12
+try:  50/100 of 12
+`},
+		{"3:15", NotYet, `times of day cannot be read yet
+
+    3:15
+    ^^^^
+hint: write ÷ to divide
+try:  3 ÷ 15
+`},
+		{"4 + <script>alert(1)</script>", BadCharacter, `this is the code of a page, not part of a problem
+
+    4 + <script>alert(1)</script>
+        ^^^^^^^^
+hint: give the problem as plain text
+try:  4 + 1
+`},
+		{"3 + 4 👩‍🏫", BadCharacter, `“👩🏫” is not part of a problem
+
+    3 + 4 👩�🏫
+          ^^^^^
+hint: use numbers, plain words and the signs + − × ÷ / = < >
+try:  3 + 4
+`},
+		{"3 +\x00 4\x1b[31m", BadCharacter, `there is a hidden control character here
+
+    3 +␀ 4␛[31m
+       ^
+hint: delete it, or type the problem again
+try:  402 − 178
+`},
+		{"10,000,000 + 1", TooLarge, `this number is too large
+
+    10,000,000 + 1
+    ^^^^^^^^^^
+hint: whole numbers go up to 9,999,999
+try:  999 + 1
+`},
+		{"round 347 to the nearest 25", BadNumber, `numbers are rounded to the nearest 10, 100, 1,000 and so on
+
+    round 347 to the nearest 25
+                             ^^
+hint: say to the nearest ten, hundred or thousand
+try:  round 347 to the nearest 10
+`},
+		{"order 1/2, 3/4 from greatest to least", NotYet, `numbers are put in order from least to greatest only
+
+    order 1/2, 3/4 from greatest to least
+                   ^^^^^^^^^^^^^^^^^^^^^^
+hint: read the order from the other end
+try:  order 1/2; 3/4
+`},
+		{strings.Repeat("1 + ", 11) + "2 3 + 4 + 5 + 6 + 7 + 8 + 9 + 10", MissingSign, `there is no sign between the two numbers
+
+    1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 2 3 + 4 + 5 + 6 …
+                                                ^^^
+hint: put + or - between them
+try:  1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 2
+`},
+		{"order " + strings.Repeat("1/2, ", 12) + "half a loaf", UnknownWord, `the word “loaf” is not one that can be read
+
+    …2, 1/2, 1/2, half a loaf
+                         ^^^^
+hint: write the problem with numbers and signs, as it stands in the book
+try:  order 1/2; 1/2; 1/2; 1/2; 1/2; 1/2; 1/2; 1/2
+`},
+	} {
+		_, err := Read(c.text)
+		e, ok := err.(*Error)
+		if !ok {
+			t.Errorf("Read(%q) gives no error", c.text)
+			continue
+		}
+		if e.Code != c.code {
+			t.Errorf("Read(%q): code %s, want %s", c.text, e.Code, c.code)
+		}
+		if got := e.Block(); got != c.block {
+			t.Errorf("Read(%q) says\n%s\nwant\n%s", c.text, got, c.block)
+		}
+	}
+}
+
+// soundError checks what every error must be, whatever the text.
+func soundError(t *testing.T, text string, err error) {
+	t.Helper()
+	e, ok := err.(*Error)
+	if !ok {
+		t.Fatalf("Read(%q): the error is a %T", text, err)
+	}
+	if e.Text != text {
+		t.Errorf("Read(%q): the error is about %q", text, e.Text)
+	}
+	if n := utf8.RuneCountInString(text); e.Start < 0 || e.End < e.Start || e.End > n {
+		t.Errorf("Read(%q): span %d to %d of %d", text, e.Start, e.End, n)
+	}
+	if e.Code == "" || e.Message == "" || e.Hint == "" || strings.HasSuffix(e.Message, ".") {
+		t.Errorf("Read(%q): code %q, message %q, hint %q", text, e.Code, e.Message, e.Hint)
+	}
+	if len(e.Message) > 200 || len(e.Block()) > 1500 {
+		t.Errorf("Read(%q): the error is %d bytes long", text, len(e.Block()))
+	}
+	for _, r := range e.Block() {
+		if r < ' ' && r != '\n' || r == 0x7f || r >= 0x80 && r < 0xa0 {
+			t.Errorf("Read(%q): the block holds the control character %U", text, r)
+		}
+	}
+	if _, err := Read(e.Try); err != nil {
+		t.Errorf("Read(%q): the try %q does not read: %v", text, e.Try, err)
+	}
+}
+
+func TestTheBoundsHoldAtTheirEdge(t *testing.T) {
+	brackets := func(n int) string { return strings.Repeat("(", n) + "3" + strings.Repeat(")", n) }
+	sum := func(n int) string { return "1" + strings.Repeat("+1", n-1) }
+	list := func(n int) string { return "order 1/2" + strings.Repeat(", 1/2", n-1) }
+	for _, c := range []struct {
+		name         string
+		last, beyond string
+		code         Code
+	}{
+		{"characters", "3" + strings.Repeat(" ", MaxText-1), "3" + strings.Repeat(" ", MaxText), TooLong},
+		{"whole numbers", "9,999,999", "10,000,000", TooLarge},
+		{"numerators", "9999999/2", "10000000/2", TooLarge},
+		{"denominators", "1/1000", "1/1001", TooLarge},
+		{"places", "0.123456", "0.1234567", TooLarge},
+		{"money", "$9,999,999.99", "$10,000,000.00", TooLarge},
+		{"numbers", sum(MaxNumbers), sum(MaxNumbers + 1), TooMany},
+		{"brackets", brackets(MaxDepth), brackets(MaxDepth + 1), TooDeep},
+		{"long lists", list(MaxList), list(MaxList + 1), TooMany},
+		{"short lists", list(2), list(1), MissingNumber},
+	} {
+		if _, err := Read(c.last); err != nil {
+			t.Errorf("%s: Read(%q): %v", c.name, c.last, err)
+		}
+		_, err := Read(c.beyond)
+		if err == nil {
+			t.Errorf("%s: Read(%q) gives no error", c.name, c.beyond)
+			continue
+		}
+		soundError(t, c.beyond, err)
+		if code := err.(*Error).Code; code != c.code {
+			t.Errorf("%s: Read(%q): code %s, want %s", c.name, c.beyond, code, c.code)
+		}
+	}
+}
+
+func TestHostileTextsGetASoundError(t *testing.T) {
+	for _, text := range []string{
+		strings.Repeat("7", 10_000), strings.Repeat("(", 300), strings.Repeat("7 + ", 5_000), strings.Repeat("½", 200),
+		strings.Repeat("1/2 of ", 28) + "3", strings.Repeat("rond ", 40), strings.Repeat("?", 199) + "+", "\xff\xfe", "\u202e3 + 4",
+		strings.Repeat("\u0301", 50), "ﷺ", "<b>7</b>", "</script>", "7 ; DROP TABLE", "$", "¢", "1e9", "NaN", "٣ + ٤", "③ + ④",
+		"3²", "x²", "√9", "|3|", "3!4", "3..4", "1/2/3", "1//2", "1.5/2", "1/2 + ?/4 = 3/4", "0/? = 1/2", "?/?", "? > 3 + 1", "7 ? 8 = 56",
+		"compare 3/4", "order", "order ?, 3", "round", "round 347 to the nearest", "factors of 0", "factors of 3/4", "3 of 12", "= = =",
+		"$$5", "3/4/2024", "simplify 3 + 4", "half of", "is", "which is more", "3 x", "x 3", "n n", "( ) ( )",
+	} {
+		_, err := Read(text)
+		if err == nil {
+			t.Errorf("Read(%q) gives no error", text)
+			continue
+		}
+		soundError(t, text, err)
+	}
+}
+
+func TestProblemsWithoutAnAnswerReadWell(t *testing.T) {
+	for text, want := range map[string]error{
+		"7 ÷ 0":                           arithmetic.ErrDivideByZero,
+		"5 - 8":                           arithmetic.ErrNegative,
+		"3/4 ÷ 0":                         arithmetic.ErrDivideByZero,
+		"(2 - 3) + 5 = 4":                 arithmetic.ErrNegative,
+		"0.000001 x 0.0001":               nil,
+		"9999999.999999 x 9999999.999999": arithmetic.ErrOverflow,
+	} {
+		r, err := Read(text)
+		if err != nil {
+			t.Errorf("Read(%q): %v", text, err)
+			continue
+		}
+		if got := arithmetic.Check(r.Problem); got != want {
+			t.Errorf("Check(%q) = %v, want %v", text, got, want)
+		}
+	}
+}
