@@ -1,0 +1,263 @@
+package models
+
+import (
+	"strconv"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// tellShown tells what a fraction is: strips cut in equal parts, some shaded.
+//
+//	     |<-------- 1 whole --------->|
+//	3    +------+------+------+-------+
+//	-    |//////|//////|//////|       |
+//	4    +------+------+------+-------+
+//	       1/4    1/4    1/4    1/4
+func tellShown(w arithmetic.Working) Telling {
+	cut, laid := w.Moves[0].(arithmetic.CutWholes), w.Moves[1].(arithmetic.LayStrips)
+	den, wholes, _, _ := extent(w)
+	name := numeral(laid.Number, scene.First)
+	s := layStrip(den, wholes, besideRoom(name))
+	picture := func(shaded bool) *scene.Scene {
+		const (
+			top   = scene.Margin + 48
+			tall  = 84
+			below = 76 // room for the names of the parts
+		)
+		sc := &scene.Scene{
+			W: scene.PaperW, H: top + tall + below + scene.Margin,
+			Title: words.BarShownTitle(laid.Number),
+			Desc:  words.BarShownDesc(laid.Number, cut, laid.Strips, shaded),
+		}
+		s.wholeMark(sc)
+		b := s.shaded(top, tall, laid.Strips, scene.First, scene.OfFirst)
+		if !shaded {
+			b.runs = nil
+		}
+		s.draw(sc, b, scene.Always)
+		if shaded {
+			s.beside(sc, top+tall/2, scene.First, name, scene.ShownOnly)
+			s.beside(sc, top+tall/2, scene.Hidden, join(unknown()), scene.HiddenOnly)
+		}
+		s.nameParts(sc, b, top+tall+8)
+		return sc
+	}
+	t := Telling{Pieces: stripPieces(1, wholes), Whole: picture(true), Steps: []Step{
+		{
+			Title: words.BarPrepareTitle(cut), Hands: words.BarPrepare(cut), Ask: words.BarAskPrepare(cut),
+			Scene: picture(false), Symbols: notation.Lines(onePart(cut.Den)),
+		},
+		{
+			Title: words.BarShadeTitle(laid.Strips), Hands: words.BarShade(laid.Number, laid.Strips), Ask: words.BarAskShade(laid.Strips),
+			Scene: picture(true), Symbols: notation.Lines(partByPart(laid)),
+		},
+	}}
+	equation(t.Whole, t.Whole.H-scene.Margin, join(unknown()), partByPart(laid))
+	return t
+}
+
+// onePart names the part: 4/4 make 1.
+func onePart(den int64) notation.Line {
+	n := strconv.FormatInt(den, 10)
+	return join(notation.F(n, n, scene.Ink), notation.S("="), notation.N("1", scene.Ink))
+}
+
+// partByPart builds a number of few pieces from its pieces: 1/4 + 1/4 + 1/4 =
+// 3/4. (CCSS 4.NF.B.3b) A number of many pieces stands alone.
+func partByPart(m arithmetic.LayStrips) notation.Line {
+	const few = 5
+	name := numeral(m.Number, scene.First)
+	pieces := m.Strips.Wholes + m.Strips.Part.Num()
+	if pieces < 2 || pieces > few {
+		return name
+	}
+	var line notation.Line
+	for i := range pieces {
+		if i > 0 {
+			line = append(line, notation.S("+"))
+		}
+		if i < m.Strips.Wholes {
+			line = append(line, notation.N("1", scene.Ink))
+		} else {
+			line = append(line, notation.F("1", strconv.FormatInt(m.Strips.Part.Den(), 10), scene.Ink))
+		}
+	}
+	return join(line, notation.S("="), name)
+}
+
+// nameParts writes under every part what it is, where there is room.
+func (s strip) nameParts(sc *scene.Scene, b bar, y int) {
+	if b.cut < 2 {
+		return
+	}
+	part := scene.Text{Size: scene.Small, Runs: []scene.Run{{Num: "1", Den: strconv.FormatInt(b.cut, 10)}}}
+	wide := s.unit * int(s.each(b.cut))
+	if part.Width()+12 > wide {
+		return
+	}
+	for k := b.first; k < b.last; k++ {
+		for i := range b.cut {
+			part.X = s.at(k*s.den+i*s.each(b.cut)) + wide/2
+			part.Y = y + part.Box().H/2
+			sc.Add(scene.Item{Shape: part, Role: scene.Note, When: scene.ShownOnly})
+		}
+	}
+}
+
+// naming draws one amount and, under it, the same length with another name.
+//
+//	     |<-------- 1 whole --------->|
+//	1    +--------------+-------------+
+//	-    |//////////////|             |
+//	2    +--------------+-------------+
+//	4    +---+---+---+---+---+---+---+-
+//	-    |xxx|xxx|xxx|xxx|   |   |   |
+//	8    +---+---+---+---+---+---+---+-
+type naming struct {
+	strip
+	working arithmetic.Working
+	number  arithmetic.Number
+	laid    arithmetic.Strips
+}
+
+// renamed is what the lower bar shows after a move.
+type renamed struct {
+	to    arithmetic.Strips
+	done  bool  // there is a lower bar
+	moved bool  // its pieces have just been made
+	old   int64 // parts to a whole before a cut
+}
+
+func tellNamed(w arithmetic.Working) Telling {
+	laid := w.Moves[0].(arithmetic.LayStrips)
+	den, wholes, _, _ := extent(w)
+	lines := []notation.Line{numeral(laid.Number, scene.First)}
+	for _, move := range w.Moves[1:] {
+		lines = append(lines, stripsLine(after(move), scene.Result))
+	}
+	n := naming{layStrip(den, wholes, besideRoom(lines...)), w, laid.Number, laid.Strips}
+	var now renamed
+	t := Telling{Pieces: stripPieces(2, wholes), Steps: []Step{{
+		Title: words.BarLayTitle(laid.Number), Hands: words.BarLay(scene.First, laid.Number, laid.Strips, false), Ask: words.BarAskLay(laid.Strips),
+		Scene: n.picture(now), Symbols: notation.Lines(lines[0]),
+	}}}
+	names := []notation.Line{lines[0]}
+	for i, move := range w.Moves[1:] {
+		now = renamed{to: after(move), done: true, moved: true}
+		step := n.tell(move, &now)
+		step.Scene = n.picture(now)
+		t.Steps = append(t.Steps, step)
+		if name := lines[i+1]; name.Text() != names[len(names)-1].Text() {
+			names = append(names, name)
+		}
+	}
+	now.moved = false
+	t.Whole = n.picture(now)
+	t.Why = words.BarSameLength(scene.First, scene.Result, laid.Number.String(), words.BarAmount(now.to))
+	asked := join(names[0], notation.S("="), n.blank())
+	if w.Problem.Blank.First {
+		asked = join(n.blank(), notation.S("="), names[0])
+	}
+	answered := names[0]
+	for _, name := range names[1:] {
+		answered = join(answered, notation.S("="), name)
+	}
+	equation(t.Whole, t.Whole.H-scene.Margin, asked, answered)
+	return t
+}
+
+// after is what an amount has become by a move.
+func after(move arithmetic.Move) arithmetic.Strips {
+	switch m := move.(type) {
+	case arithmetic.MakeWholes:
+		return m.To
+	case arithmetic.OpenWholes:
+		return m.To
+	case arithmetic.MergeParts:
+		return m.To
+	case arithmetic.CutParts:
+		return m.To
+	case arithmetic.CountParts:
+		return m.Total
+	}
+	panic("models: not a move that names an amount")
+}
+
+// tell tells a move, all but its picture.
+func (n naming) tell(move arithmetic.Move, now *renamed) Step {
+	same := func(from, to arithmetic.Strips) notation.Block {
+		return notation.Lines(join(stripsLine(from, scene.First), notation.S("="), stripsLine(to, scene.Result)))
+	}
+	switch m := move.(type) {
+	case arithmetic.MakeWholes:
+		return Step{Title: words.BarMakeTitle(m), Hands: words.BarMake(scene.Result, m), Ask: words.BarAskMake(m), Symbols: same(m.From, m.To)}
+	case arithmetic.OpenWholes:
+		return Step{Title: words.BarOpenTitle(m), Hands: words.BarOpen(scene.Result, m), Ask: words.BarAskOpenAll(m), Symbols: same(m.From, m.To)}
+	case arithmetic.MergeParts:
+		now.moved = m.Every > 1
+		return Step{Title: words.BarMergeTitle(m), Hands: words.BarMerge(scene.Result, m), Ask: words.BarAskMerge(m), Symbols: same(m.From, m.To)}
+	case arithmetic.CutParts:
+		now.old = m.From.Part.Den()
+		return Step{Title: words.BarCutTitle(m), Hands: words.BarCut(scene.Result, m), Ask: words.BarAskCut(m), Symbols: same(m.From, m.To)}
+	}
+	m := move.(arithmetic.CountParts)
+	now.moved = false
+	return Step{Title: words.BarCountTitle(false), Hands: words.BarCount(m, false), Ask: words.BarAskCount(m, false), Symbols: same(n.laid, m.Total)}
+}
+
+// blank is what stands for the name that is asked for.
+func (n naming) blank() notation.Line {
+	b := n.working.Problem.Blank
+	if n.working.Problem.Kind != arithmetic.Renaming {
+		return join(unknown())
+	}
+	num, den := "?", "?"
+	if b.Num > 0 {
+		num = strconv.FormatInt(b.Num, 10)
+	}
+	if b.Den > 0 {
+		den = strconv.FormatInt(b.Den, 10)
+	}
+	return join(notation.F(num, den, scene.Hidden))
+}
+
+func (n naming) picture(now renamed) *scene.Scene {
+	const (
+		upper  = scene.Margin + 48
+		tall   = 72
+		lower  = upper + tall + 28
+		bottom = lower + tall + 12
+	)
+	s := &scene.Scene{
+		W: scene.PaperW, H: bottom + scene.Margin,
+		Title: words.BarNamedTitle(n.working.Problem, n.working.Answer),
+		Desc:  words.BarNamedDesc(n.number, n.laid, now.to, now.done),
+	}
+	n.wholeMark(s)
+	n.draw(s, n.shaded(upper, tall, n.laid, scene.First, scene.OfFirst), scene.Always)
+	n.beside(s, upper+tall/2, scene.First, numeral(n.number, scene.First), scene.Always)
+	if !now.done {
+		n.draw(s, bar{y: lower, h: tall}, scene.Always)
+		return s
+	}
+	b := n.shaded(lower, tall, now.to, scene.Result, scene.OfAnswer)
+	b.runs = cutFiner(b.runs, now.old, now.moved)
+	if now.moved && now.old == 0 {
+		for i := range b.runs {
+			if b.runs[i].den == now.to.Part.Den() || b.runs[i].den == 1 && now.to.Wholes > n.laid.Wholes {
+				b.runs[i].role = scene.Moved
+			}
+		}
+	}
+	n.draw(s, b, scene.ShownOnly)
+	n.draw(s, bar{y: lower, h: tall}, scene.HiddenOnly)
+	end := n.long(now.to)
+	n.unsure(s, lower, tall, end)
+	s.Draw(scene.Guide, scene.Dotted, scene.Line{X1: n.at(end), Y1: upper + tall, X2: n.at(end), Y2: lower})
+	n.beside(s, lower+tall/2, scene.Result, stripsLine(now.to, scene.Result), scene.ShownOnly)
+	n.beside(s, lower+tall/2, scene.Hidden, n.blank(), scene.HiddenOnly)
+	return s
+}

@@ -1,0 +1,220 @@
+package words
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// Headings of the steps that need no number.
+const (
+	BarTogetherTitle = "Put the lengths together"
+	BarLayAllTitle   = "Lay out every number"
+	BarSortTitle     = "Sort by length"
+)
+
+// BarPrepareTitle heads the step in which parts are made.
+func BarPrepareTitle(m arithmetic.CutWholes) string {
+	if m.Cut == 0 || m.Den == 1 {
+		return "Lay out " + barWholes(m.Uncut+m.Cut)
+	}
+	return "Make " + Parts(m.Den, 2)
+}
+
+// BarShadeTitle heads the step in which parts are shaded.
+func BarShadeTitle(s arithmetic.Strips) string { return "Shade " + barPieces(s) }
+
+// BarLayTerm says how a term of a sum is laid out. What is to be taken away goes
+// under the end of the first.
+func BarLayTerm(role scene.Role, n arithmetic.Number, s arithmetic.Strips, toTake bool) Phrase {
+	if !toTake {
+		return BarLay(role, n, s, false)
+	}
+	return Say("Lay out ", In(role, n.String()), " as well: "+barPieces(s)+". Put it under the end of the first, to see how much is taken away.")
+}
+
+// BarTogether says that the second number goes after the first.
+func BarTogether(a, b arithmetic.Number, m arithmetic.PutTogether) Phrase {
+	second := In(scene.Second, b.String())
+	if m.First.Part.Num() > 0 && m.Second.Wholes > 0 {
+		return Say("Put ", In(scene.First, a.String()), " and ", second, " together: whole strips beside whole strips, then the parts.")
+	}
+	return Say("Move ", second, " up, right after ", In(scene.First, a.String()), ", end to end.")
+}
+
+// BarAskTogether asks for an estimate.
+func BarAskTogether(a, b arithmetic.Number, m arithmetic.PutTogether) Phrase {
+	return Say("Will they be longer or shorter than one whole together?")
+}
+
+// BarOpenTitle heads the step in which wholes are cut.
+func BarOpenTitle(m arithmetic.OpenWholes) string {
+	if m.From.Wholes == m.To.Wholes+1 && m.To.Wholes > 0 || m.From.Wholes == 1 {
+		return "Cut a whole into " + Parts(m.To.Part.Den(), 2)
+	}
+	return "Cut wholes into " + Parts(m.To.Part.Den(), 2)
+}
+
+// BarOpen says that whole strips are cut in parts.
+func BarOpen(role scene.Role, m arithmetic.OpenWholes) Phrase {
+	den := m.To.Part.Den()
+	cut := "Cut 1 whole strip into " + Count(den, "equal part") + ": "
+	switch {
+	case den == 1:
+		cut = "Count every whole strip as one part: "
+	case m.Wholes > 1:
+		cut = "Cut " + barWholes(m.Wholes) + " into " + Count(den, "equal part") + " each: "
+	}
+	return Say(cut, In(scene.First, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")
+}
+
+// BarAskOpen asks whether there are parts enough to take away.
+func BarAskOpen(take arithmetic.Strips, m arithmetic.OpenWholes) Phrase {
+	return Say("Are there enough " + Parts(m.To.Part.Den(), 2) + " to take " + barParts(take.Part.Num(), take.Part.Den()) + " away?")
+}
+
+// BarAskOpenAll asks how many parts wholes make.
+func BarAskOpenAll(m arithmetic.OpenWholes) Phrase {
+	return Say("How many " + Parts(m.To.Part.Den(), 2) + " are in " + barWholes(m.Wholes) + "?")
+}
+
+// BarTakeTitle heads the step in which an amount is taken away.
+func BarTakeTitle(m arithmetic.TakeStrips) string { return "Take away " + barPieces(m.Taken) }
+
+// BarTake says what is taken away.
+func BarTake(b arithmetic.Number, m arithmetic.TakeStrips) Phrase {
+	said := Say("Take away " + barPieces(m.Taken) + ": ")
+	return append(said, In(scene.Second, b.String()), Span{Text: "."})
+}
+
+// BarAskTake asks what is to be taken away.
+func BarAskTake(b arithmetic.Number) Phrase {
+	return Say("Which pieces make ", In(scene.Second, b.String()), "?")
+}
+
+// BarCountTitle heads the step in which pieces are counted.
+func BarCountTitle(left bool) string {
+	if left {
+		return "Count what is left"
+	}
+	return "Count the parts"
+}
+
+// BarCount says how many pieces there are now.
+func BarCount(m arithmetic.CountParts, left bool) Phrase {
+	count := "Count: "
+	if left {
+		count = "Count what is left: "
+	}
+	if m.Total.Wholes == 0 && m.Total.Part.Num() == 0 {
+		return Say(count+"nothing. The answer is ", In(scene.Result, "0"), ".")
+	}
+	if m.Total.Part.Den() == 1 && m.Total.Part.Num() > 0 {
+		return Say(count, In(scene.Result, BarAmount(m.Total)), ".")
+	}
+	return Say(count+barPieces(m.Total)+", ", In(scene.Result, BarAmount(m.Total)), ".")
+}
+
+// BarAskCount asks for the count.
+func BarAskCount(m arithmetic.CountParts, left bool) Phrase {
+	if m.Total.Part.Den() == 1 {
+		return Say("How many whole strips are there now?")
+	}
+	if left {
+		return Say("How many " + Parts(m.Total.Part.Den(), 2) + " are left?")
+	}
+	return Say("How many " + Parts(m.Total.Part.Den(), 2) + " are there now?")
+}
+
+// BarMakeTitle heads the step in which parts fill wholes.
+func BarMakeTitle(m arithmetic.MakeWholes) string {
+	if m.Wholes == 1 {
+		return "Make a whole"
+	}
+	return "Make wholes"
+}
+
+// BarMake says that parts are traded for wholes.
+func BarMake(role scene.Role, m arithmetic.MakeWholes) Phrase {
+	den := m.From.Part.Den()
+	said := Say(upper(barParts(m.Wholes*den, den))+" fill "+Count(m.Wholes, "whole")+". ", In(role, BarAmount(m.From)), " is ")
+	if den == 1 {
+		said = Say("Each part is a whole. ", In(role, BarAmount(m.From)), " is ")
+	}
+	return append(said, In(role, BarAmount(m.To)), Span{Text: "."})
+}
+
+// BarAskMake asks how many parts fill a whole.
+func BarAskMake(m arithmetic.MakeWholes) Phrase {
+	return Say("How many " + Parts(m.From.Part.Den(), 2) + " fill one whole?")
+}
+
+// BarMergeTitle heads the step in which parts are joined.
+func BarMergeTitle(m arithmetic.MergeParts) string {
+	if m.Every == 1 {
+		return "Look for larger parts"
+	}
+	return "Join the parts into " + Parts(m.To.Part.Den(), 2)
+}
+
+// BarMerge says that parts are joined in larger ones.
+func BarMerge(role scene.Role, m arithmetic.MergeParts) Phrase {
+	if m.Every == 1 {
+		return Say("Try to join the parts into larger equal parts. None come out even, so ", In(role, BarAmount(m.To)), " is in simplest form.")
+	}
+	joined := "Join every " + Count(m.Every, "part") + " into 1 " + Parts(m.To.Part.Den(), 1) + ". "
+	if m.To.Part.Den() == 1 {
+		joined = "Join every " + Count(m.Every, "part") + " into 1 whole. "
+	}
+	return Say(joined+"The length stays the same: ", In(role, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")
+}
+
+// BarAskMerge asks for larger parts.
+func BarAskMerge(m arithmetic.MergeParts) Phrase {
+	return Say("Can the " + Parts(m.From.Part.Den(), 2) + " be joined into larger equal parts, with none left over?")
+}
+
+// BarLayAll says that every number of a list gets a bar.
+func BarLayAll(list []arithmetic.Number) Phrase {
+	names := make([]string, len(list))
+	for i, n := range list {
+		names[i] = n.String()
+	}
+	return Say("Lay strips of one length under each other, a row for each number. Shade ", In(scene.First, List(names)), ".")
+}
+
+// BarAskLayAll asks for a guess.
+func BarAskLayAll() Phrase { return Say("Which number do you think is the least?") }
+
+// BarCutAllTitle heads the step in which all parts are made the same.
+func BarCutAllTitle(m arithmetic.CutAll) string { return "Cut all into " + Parts(m.Den, 2) }
+
+// BarCutAll says that all numbers are counted in the same parts.
+func BarCutAll(m arithmetic.CutAll) Phrase {
+	return Say("Cut the parts of every strip finer until all are " + Parts(m.Den, 2) + ". The shaded lengths stay the same.")
+}
+
+// BarAskCutAll asks for the common part.
+func BarAskCutAll(m arithmetic.CutAll) Phrase {
+	return Say("Which part fits into all of them?")
+}
+
+// BarSort says that the bars are put in order.
+func BarSort(order []arithmetic.Number, sameCount bool) Phrase {
+	return Say("Put the shortest shaded length on top, then the next, down to the longest: ", In(scene.Result, chain(order)), ".")
+}
+
+// BarAskSort asks for the order.
+func BarAskSort() Phrase { return Say("Which shaded length is the shortest? Which comes next?") }
+
+// BarOrderWhy says why a list is in that order: by the counts of equal parts, or
+// by the size of parts of equal count.
+func BarOrderWhy(order []arithmetic.Number, strips []arithmetic.Strips, m arithmetic.SortByLength) Phrase {
+	if m.SameCount {
+		return Say("All have "+Count(strips[0].Part.Num(), "part")+"; the fewer parts a whole is cut into, the larger each is: ", In(scene.Result, chain(order)), ".")
+	}
+	counts := make([]string, len(m.Order))
+	for i, at := range m.Order {
+		counts[i] = BarAmount(strips[at])
+	}
+	return Say("From the least: "+List(counts)+". So ", In(scene.Result, chain(order)), ".")
+}
