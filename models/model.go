@@ -55,7 +55,9 @@ type Step struct {
 }
 
 // All lists the models in the order they are tried.
-var All = []*Model{}
+var All = []*Model{
+	FractionBars,
+}
 
 // Named returns the model of that name, or nil.
 func Named(name string) *Model {
