@@ -55,6 +55,12 @@ type ComparePlace struct {
 	Relation      Relation
 }
 
+// WriteSign says what stands between the two numbers of a comparison.
+type WriteSign struct {
+	First, Second int64
+	Relation      Relation
+}
+
 // ReadOff reads the number that lies on the table.
 type ReadOff struct {
 	Number int64
@@ -68,6 +74,7 @@ func (TradeUp) move()      {}
 func (TradeDown) move()    {}
 func (TakePlace) move()    {}
 func (ComparePlace) move() {}
+func (WriteSign) move()    {}
 func (ReadOff) move()      {}
 
 // ShowByPlace lays a whole number out digit by digit, from the largest place
@@ -128,7 +135,7 @@ func tenOf(join JoinPlace) TradeUp {
 // SubtractByPlace subtracts whole numbers by the written procedure in the order
 // of the Progressions for grade 2 (from memory): first every trade that is
 // needed, from the ones up and across zeros, then the taking away, from the ones
-// up. Its error is [ErrPlaces] or [ErrNegative].
+// up to the last place where pieces lie. Its error is [ErrPlaces] or [ErrNegative].
 func SubtractByPlace(p Problem) (Working, error) {
 	a, b, first, second, err := placedPair(p)
 	if err != nil {
@@ -144,9 +151,10 @@ func SubtractByPlace(p Problem) (Working, error) {
 	difference := Int(a - b)
 	w := Working{Problem: p, Answer: Answer{Number: difference, Simplest: difference}}
 	w.Moves = append(w.Moves, LayOut{0, a, first})
-	trades, on := tradesFor(first, second)
+	trades, ready := tradesFor(first, second)
 	w.Moves = append(w.Moves, trades...)
-	for power := 0; power <= first.Top(); power++ {
+	on := ready
+	for power := 0; power <= ready.Top(); power++ {
 		take := TakePlace{Power: power, From: on[power], Count: second[power], Left: on[power] - second[power]}
 		on[power] = take.Left
 		take.Leading = power > left.Top()
@@ -202,6 +210,7 @@ func CompareByPlace(p Problem) (Working, error) {
 			break
 		}
 	}
+	w.Moves = append(w.Moves, WriteSign{a, b, w.Answer.Relation})
 	return w, nil
 }
 

@@ -52,6 +52,23 @@ func TestSubtractionTradesFirst(t *testing.T) {
 	}
 }
 
+func TestNothingIsTakenFromAPlaceThatATradeEmptied(t *testing.T) {
+	// 14 − 6: the ten is traded, so only ones are left to take from.
+	w, err := SubtractByPlace(two(Subtraction, Subtract, 14, 6))
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := []Move{
+		LayOut{0, 14, Counts{4, 1}},
+		TradeDown{From: 1, Short: 0, Have: 4, Need: 6, After: Counts{14}},
+		TakePlace{Power: 0, From: 14, Count: 6, Left: 8, After: Counts{8}},
+		ReadOff{8, Counts{8}},
+	}
+	if !reflect.DeepEqual(w.Moves, want) {
+		t.Errorf("14 − 6:\n got %v\nwant %v", w.Moves, want)
+	}
+}
+
 func TestAdditionComposesTensAndHundreds(t *testing.T) {
 	// 278 + 147 = 425 with a new ten and a new hundred (Progressions, base ten,
 	// grade 2; from memory).
@@ -93,7 +110,7 @@ func TestComparingStopsAtTheFirstPlaceThatDiffers(t *testing.T) {
 	}
 	want := []Move{
 		LayOut{0, 347, Counts{7, 4, 3}}, LayOut{1, 374, Counts{4, 7, 3}},
-		ComparePlace{2, 3, 3, Equal}, ComparePlace{1, 4, 7, Less},
+		ComparePlace{2, 3, 3, Equal}, ComparePlace{1, 4, 7, Less}, WriteSign{347, 374, Less},
 	}
 	if !reflect.DeepEqual(w.Moves, want) {
 		t.Errorf("347 > 374:\n got %v\nwant %v", w.Moves, want)

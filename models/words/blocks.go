@@ -1,0 +1,326 @@
+package words
+
+import (
+	"errors"
+	"strconv"
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// Reasons why base-ten blocks cannot show a problem.
+var (
+	BlocksWhole    = errors.New("base-ten blocks show whole numbers")
+	BlocksLarge    = errors.New("base-ten blocks stop at 9,999: the largest block is the thousand")
+	BlocksSum      = errors.New("the sum is more than 9,999, and the largest block is the thousand")
+	BlocksNegative = errors.New("there are fewer blocks than are to be taken away")
+	BlocksKind     = errors.New("base-ten blocks show a whole number, and add, subtract or compare two of them")
+)
+
+// BlocksCounted lists the pieces of every place from the largest down: "4
+// hundreds, no tens and 2 ones".
+func BlocksCounted(c arithmetic.Counts, top int) string {
+	var list []string
+	for power := top; power >= 0; power-- {
+		list = append(list, pieces(power, c[power]))
+	}
+	return List(list)
+}
+
+func pieces(power int, count int64) string { return Count(count, Place(power, 1)) }
+
+// begin makes a sentence of words in lower case.
+func begin(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// nth is a number of the problem in its role.
+func nth(n int, number int64) Span {
+	return In([...]scene.Role{scene.First, scene.Second}[n], arithmetic.Grouped(number))
+}
+
+// BlocksLayPlace tells how the pieces of one digit are laid out.
+func BlocksLayPlace(m arithmetic.LayPlace) (title string, hands, ask Phrase) {
+	name := Place(m.Power, 2)
+	if m.Count == 0 {
+		return "No " + name, Say("Lay nothing in the " + name + ". An empty place stays, and we write 0 for it."),
+			Say("How many " + name + " are there?")
+	}
+	return "Lay out " + pieces(m.Power, m.Count),
+		Say("Lay out ", In(scene.First, pieces(m.Power, m.Count)), ": "+arithmetic.Grouped(m.Worth)+"."),
+		Say("How many " + name + " are there?")
+}
+
+// BlocksShown tells how a number is read off its pieces.
+func BlocksShown(m arithmetic.ReadOff) (title string, hands, ask Phrase) {
+	return "Read the number",
+		Say("Read what lies there, from the left: "+BlocksCounted(m.Counts, m.Counts.Top())+". That is ",
+			In(scene.First, arithmetic.Grouped(m.Number)), ", "+Name(m.Number)+"."),
+		Say("Which number is it?")
+}
+
+// BlocksLayOut tells how a number of the problem is laid out; the second one
+// lies under the first.
+func BlocksLayOut(m arithmetic.LayOut) (title string, hands, ask Phrase) {
+	number := nth(m.Nth, m.Number)
+	title = "Lay out " + number.Text
+	ask = Say("Which pieces make ", number, "?")
+	if m.Number == 0 {
+		return title, Say("Lay out no pieces for ", number, "."), ask
+	}
+	where := "Lay out "
+	if m.Nth == 1 {
+		where = "Under it, lay out "
+	}
+	return title, Say(where, number, ": "+BlocksCounted(m.Counts, m.Counts.Top())+"."), ask
+}
+
+// BlocksJoin tells how the pieces of one place come together.
+func BlocksJoin(m arithmetic.JoinPlace) (title string, hands, ask Phrase) {
+	one, name := Place(m.Power, 1), Place(m.Power, 2)
+	title = "Join the " + name
+	ask = Say("How many " + name + " are there in all?")
+	carried := In(scene.Result, "the new "+one)
+	sum := In(scene.Moved, pieces(m.Power, m.Sum))
+	switch {
+	case m.Sum == 0:
+		return title, Say("There are no " + name + " to join. The place stays empty."), ask
+	case m.First+m.Second == 0:
+		return title, Say("Only ", carried, " lies in the "+name+"."), ask
+	}
+	both := []any{"Push the " + name + " together: "}
+	switch {
+	case m.First == 0:
+		both = append(both, In(scene.Second, pieces(m.Power, m.Second)))
+	case m.Second == 0:
+		both = append(both, In(scene.First, pieces(m.Power, m.First)))
+	case m.Carried > 0:
+		both = append(both, In(scene.First, pieces(m.Power, m.First)), ", ", In(scene.Second, pieces(m.Power, m.Second)))
+	default:
+		both = append(both, In(scene.First, pieces(m.Power, m.First)), " and ", In(scene.Second, pieces(m.Power, m.Second)))
+	}
+	switch {
+	case m.Carried > 0:
+		both = append(both, " and ", carried, " make ", sum, ".")
+	case m.First == 0 || m.Second == 0:
+		both = append(both, ", and none to add.")
+	default:
+		both = append(both, " make ", sum, ".")
+	}
+	return title, Say(both...), ask
+}
+
+// BlocksTradeUp tells how ten pieces become one of the next place.
+func BlocksTradeUp(m arithmetic.TradeUp) (title string, hands, ask Phrase) {
+	ten, one := pieces(m.From, 10), pieces(m.From+1, 1)
+	return "Trade " + ten + " for " + one,
+		Say("Trade "+ten+" for ", In(scene.Moved, one), ". "+stays(m.From, m.Left)),
+		Say("Are there enough " + Place(m.From, 2) + " to make a " + Place(m.From+1, 1) + "?")
+}
+
+func stays(power int, left int64) string {
+	if left == 1 {
+		return "1 " + Place(power, 1) + " stays."
+	}
+	return begin(pieces(power, left)) + " stay."
+}
+
+// BlocksTradeDown tells how one piece becomes ten of the place below. from is
+// the number laid out: a trade does not change it. again says that the trade
+// before it served the same place.
+func BlocksTradeDown(m arithmetic.TradeDown, from int64, again bool) (title string, hands, ask Phrase) {
+	one, ten := pieces(m.From, 1), pieces(m.From-1, 10)
+	short := Place(m.Short, 2)
+	title = "Trade " + one + " for " + ten
+	ask = Say("Can we take ", In(scene.Second, pieces(m.Short, m.Need)), " from "+pieces(m.Short, m.Have)+"?")
+	trade := Say("Trade "+one+" for ", In(scene.Moved, ten), ".")
+	switch {
+	case again && m.From == m.Short+1:
+		ask = Say("Now can we make more " + short + "?")
+	case again:
+		ask = Say("Can we get down to the " + short + " yet?")
+	case m.From > m.Short+1:
+		var none []string
+		for power := m.From - 1; power > m.Short; power-- {
+			none = append(none, "no "+Place(power, 2))
+		}
+		trade = Say("There are too few "+short+", and "+List(none)+" to trade. ", trade)
+	default:
+		trade = Say("There are too few "+short+". ", trade)
+	}
+	return title, Say(trade, " It is still ", nth(0, from), "."), ask
+}
+
+// BlocksTake tells how pieces of one place are taken away.
+func BlocksTake(m arithmetic.TakePlace) (title string, hands, ask Phrase) {
+	name := Place(m.Power, 2)
+	ask = Say("How many " + name + " stay?")
+	if m.Count == 0 {
+		return "No " + name + " to take away", Say("There are no " + name + " to take away. " + stays(m.Power, m.Left)), ask
+	}
+	return "Take away " + pieces(m.Power, m.Count),
+		Say("Take away ", In(scene.Second, pieces(m.Power, m.Count)), " from "+pieces(m.Power, m.From)+". "+stays(m.Power, m.Left)), ask
+}
+
+// BlocksRead tells how the answer is read off the pieces on the table.
+func BlocksRead(p arithmetic.Problem, m arithmetic.ReadOff) (title string, hands, ask Phrase) {
+	title, ask = "Read the answer", Say("Which number is it now?")
+	answer := In(scene.Result, arithmetic.Grouped(m.Number))
+	if m.Number == 0 {
+		return title, Say("Nothing is left: "+p.String()+" = ", answer, "."), ask
+	}
+	return title, Say("Read what lies there: "+BlocksCounted(m.Counts, m.Counts.Top())+". "+p.String()+" = ", answer, "."), ask
+}
+
+// BlocksCompare tells how the pieces of one place are compared. more says that
+// there is a place to go on with.
+func BlocksCompare(m arithmetic.ComparePlace, more bool) (title string, hands, ask Phrase) {
+	name := Place(m.Power, 2)
+	title = "Compare the " + name
+	ask = Say("Which number has more " + name + "?")
+	first, second := In(scene.First, pieces(m.Power, m.First)), In(scene.Second, pieces(m.Power, m.Second))
+	switch {
+	case m.Relation == arithmetic.Less:
+		return title, Say("Look at the "+name+": ", first, " are fewer than ", second, ". No need to look further."), ask
+	case m.Relation == arithmetic.Greater:
+		return title, Say("Look at the "+name+": ", first, " are more than ", second, ". No need to look further."), ask
+	case more:
+		return title, Say("Look at the "+name+": ", first, " and ", second, ". They are the same, so go on to the next place."), ask
+	}
+	return title, Say("Look at the "+name+": ", first, " and ", second, ". They are the same, and so was every place."), ask
+}
+
+// BlocksSign tells which sign stands between the two numbers.
+func BlocksSign(m arithmetic.WriteSign) (title string, hands, ask Phrase) {
+	return "Write the sign", Say("Write ", signed(m), ": ", related(m), "."), Say("Which sign goes between them?")
+}
+
+func signed(m arithmetic.WriteSign) Phrase {
+	return Say(nth(0, m.First), " ", In(scene.Result, m.Relation.String()), " ", nth(1, m.Second))
+}
+
+func related(m arithmetic.WriteSign) Phrase {
+	middle := map[arithmetic.Relation]string{
+		arithmetic.Less: " is less than ", arithmetic.Greater: " is more than ", arithmetic.Equal: " is the same as ",
+	}[m.Relation]
+	return Say(nth(0, m.First), middle, nth(1, m.Second))
+}
+
+// BlocksWhy says why a comparison comes out as it does, from the last place
+// that was compared.
+func BlocksWhy(m arithmetic.WriteSign, last arithmetic.ComparePlace, top int) Phrase {
+	if m.Relation == arithmetic.Equal {
+		return Say(related(m), ": they have the same digit in every place.")
+	}
+	than := " fewer than "
+	if m.Relation == arithmetic.Greater {
+		than = " more than "
+	}
+	var same []string
+	for power := top; power > last.Power; power-- {
+		same = append(same, Place(power, 2))
+	}
+	lead := ": "
+	if len(same) > 0 {
+		lead = ": the " + List(same) + " are the same, and "
+	}
+	are := "are"
+	if last.First == 1 {
+		are = "is"
+	}
+	return Say(related(m), lead, In(scene.First, pieces(last.Power, last.First)), " "+are+than,
+		In(scene.Second, pieces(last.Power, last.Second)), ".")
+}
+
+// BlocksStepTitle names the picture of one step.
+func BlocksStepTitle(p arithmetic.Problem, title string) string {
+	return p.String() + ": " + strings.ToLower(title[:1]) + title[1:]
+}
+
+// BlocksQuestion is what a picture asks in place of the number that it shows.
+func BlocksQuestion() string { return "Which number do the blocks show?" }
+
+// BlocksDescShow describes the pieces of one number.
+func BlocksDescShow(c arithmetic.Counts, top int) scene.Telling {
+	pieces := "Base-ten blocks: " + BlocksCounted(c, top) + "."
+	return scene.Telling{
+		Shown:  pieces + " Together they are " + arithmetic.Grouped(c.Total()) + ".",
+		Hidden: pieces + " " + BlocksQuestion(),
+	}
+}
+
+// BlocksDescOn describes the pieces that lie on the mat.
+func BlocksDescOn(c arithmetic.Counts, top int) string {
+	return "Base-ten blocks on the mat: " + BlocksCounted(c, top) + "."
+}
+
+// BlocksDescTwo describes two numbers laid out, one above the other.
+func BlocksDescTwo(a, b arithmetic.LayOut) string {
+	return "Base-ten blocks in two rows. " + laidOut(a) + ". Under it " + laidOut(b) + "."
+}
+
+func laidOut(m arithmetic.LayOut) string {
+	return arithmetic.Grouped(m.Number) + " is " + BlocksCounted(m.Counts, m.Counts.Top())
+}
+
+// BlocksDescLaid describes one number laid out.
+func BlocksDescLaid(m arithmetic.LayOut) string { return "Base-ten blocks. " + laidOut(m) + "." }
+
+// BlocksTradedUp says in a description that ten pieces were traded.
+func BlocksTradedUp(m arithmetic.TradeUp) string {
+	return begin(Name(10)) + " " + Place(m.From, 10) + " are traded for 1 " + Place(m.From+1, 1) + "."
+}
+
+// BlocksJoined says in a description how many pieces a place holds.
+func BlocksJoined(m arithmetic.JoinPlace) string {
+	return "In the " + Place(m.Power, 2) + " there are " + pieces(m.Power, m.Sum) + " in all."
+}
+
+// BlocksTogether says in a description which number all pieces make.
+func BlocksTogether(m arithmetic.ReadOff, top int) string {
+	return "Together they are " + BlocksCounted(m.Counts, top) + ": " + arithmetic.Grouped(m.Number) + "."
+}
+
+// BlocksIsItTrue asks whether a claim holds.
+func BlocksIsItTrue() string { return "Is" }
+
+// BlocksTradedDown says in a description that a piece was traded for ten.
+func BlocksTradedDown(m arithmetic.TradeDown) string {
+	return "1 " + Place(m.From, 1) + " is traded for " + strconv.Itoa(10) + " " + Place(m.From-1, 10) + "."
+}
+
+// BlocksCrossed says in a description which pieces are crossed out.
+func BlocksCrossed(c arithmetic.Counts, top int) string {
+	return "Crossed out: " + BlocksCounted(c, top) + "."
+}
+
+// BlocksCrossedOut says in a description what one move takes away.
+func BlocksCrossedOut(m arithmetic.TakePlace) string {
+	return "Crossed out: " + pieces(m.Power, m.Count) + "."
+}
+
+// BlocksAdd asks for the sum of the two rows of blocks.
+func BlocksAdd() string { return "How many are they together?" }
+
+// BlocksTakeAway asks for what stays when a number is taken away.
+func BlocksTakeAway(b int64, c arithmetic.Counts) string {
+	return "Take away " + arithmetic.Grouped(b) + ": " + BlocksCounted(c, c.Top()) + ". How many stay?"
+}
+
+// BlocksWhichMore asks for the sign between two numbers.
+func BlocksWhichMore() string { return "Which is more, or are they the same?" }
+
+// BlocksLeft says in a description what stays, and which number that is.
+func BlocksLeft(m arithmetic.ReadOff, top int) string {
+	return "What stays is " + BlocksCounted(m.Counts, top) + ": " + arithmetic.Grouped(m.Number) + "."
+}
+
+// Sentences joins sentences with a space, leaving out empty ones.
+func Sentences(list ...string) string {
+	var out []string
+	for _, s := range list {
+		if s != "" {
+			out = append(out, s)
+		}
+	}
+	return strings.Join(out, " ")
+}
