@@ -31,7 +31,7 @@ type lessonPage struct {
 // move is one row: told three ways.
 type move struct {
 	N          int
-	Title      string
+	Title      []piece
 	Hands, Ask []said
 	Picture    shown
 	Symbols    template.HTML
@@ -102,7 +102,7 @@ func moves(l models.Lesson, p Picture) []move {
 	for i, s := range l.Steps {
 		p.Step = i + 1
 		rows = append(rows, move{
-			N: i + 1, Title: s.Title, Hands: phrase(s.Hands), Ask: phrase(s.Ask),
+			N: i + 1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
 			Picture: show(p, s.Scene, i > 1),
 			// Every text in it is escaped where it is written.
 			Symbols: template.HTML(s.Symbols.MathML()),

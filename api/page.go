@@ -200,8 +200,10 @@ func (s *site) address(r *http.Request) string {
 // cover is the page that asks.
 type cover struct {
 	head
-	Such   []link
-	Topics []topic
+	Front    shown // one whole story, to show what comes
+	FrontURL string
+	Such     []link
+	Topics   []topic
 }
 
 type topic struct {
@@ -242,6 +244,9 @@ func newCover(style string) cover {
 				at.Examples = append(at.Examples, linkTo(problem, ""))
 			}
 		}
+	}
+	if l, err := models.Teach("2/3 < 3/4", ""); err == nil {
+		c.Front, c.FrontURL = show(Picture{Problem: l.Problem.String()}, l.Whole, false), lessonURL("/lesson", l.Problem.String(), "")
 	}
 	for _, text := range []string{"402 - 178", "7 x 8", "3/4 = 6/8"} {
 		if read, err := reading.Read(text); err == nil {

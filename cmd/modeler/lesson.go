@@ -58,8 +58,8 @@ func lesson(c call) int {
 //	You need: 4 hundreds, 10 tens, 12 ones
 //
 //	1. Lay it out
+//	   Ask: Which pieces make 402?
 //	   Lay out 402: 4 hundreds, no tens, 2 ones.
-//	   Ask: Can we take 8 ones from 2 ones?
 //
 //	         4 0 2
 //	       − 1 7 8
@@ -114,12 +114,12 @@ func tellStep(b *strings.Builder, n int, s models.Step) {
 	title := strconv.Itoa(n) + ". "
 	b.WriteString(title + s.Title + "\n")
 	indent := strings.Repeat(" ", len(title))
-	wrap(b, indent, s.Hands.String())
 	if len(s.Ask) > 0 {
 		wrap(b, indent+"Ask: ", s.Ask.String())
 	}
+	wrap(b, indent, s.Hands.String())
 	b.WriteString("\n")
-	if symbols := s.Symbols.Text(); symbols != "" {
+	if symbols := strings.TrimRight(s.Symbols.Text(), "\n"); symbols != "" {
 		for line := range strings.SplitSeq(symbols, "\n") {
 			b.WriteString(strings.TrimRight(indent+"    "+line, " ") + "\n")
 		}
