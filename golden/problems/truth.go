@@ -11,6 +11,7 @@ import (
 // Truth is what is true of a problem. Fields that do not apply are nil.
 type Truth struct {
 	Numbers   []*big.Rat // the numbers as they stand in the problem, from left to right
+	Within    []*big.Rat // those numbers, and what the parts of the problem in brackets come to
 	Value     *big.Rat   // the value, the unknown, the rounded number; of a division, with its fraction
 	Quotient  *big.Int   // of a division of whole numbers
 	Remainder *big.Int   // and what is left over
@@ -29,6 +30,7 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 		}
 	}()
 	t.Numbers = append(numbers(p.Left), numbers(p.Right)...)
+	t.Within = append(within(p.Left, false), within(p.Right, false)...)
 	switch p.Kind {
 	case arithmetic.Missing:
 		if holdsUnknown(p.Left) {
@@ -90,6 +92,19 @@ func numbers(e arithmetic.Expr) []*big.Rat {
 		return append(numbers(e.Left), numbers(e.Right)...)
 	}
 	return nil
+}
+
+// within are the values inside an expression, its own too when it is a part.
+func within(e arithmetic.Expr, part bool) []*big.Rat {
+	o, ok := e.(arithmetic.Operation)
+	if !ok {
+		return numbers(e)
+	}
+	list := append(within(o.Left, true), within(o.Right, true)...)
+	if part && !holdsUnknown(o) {
+		list = append(list, value(o))
+	}
+	return list
 }
 
 func holdsUnknown(e arithmetic.Expr) bool {
