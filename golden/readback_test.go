@@ -222,7 +222,7 @@ func readBars(s sight, t problems.Truth) error {
 		}
 		return sums
 	}
-	if err := s.tiled(wholeLen); err != nil {
+	if err := s.tiled(); err != nil {
 		return err
 	}
 	first, second := rows(scene.First), rows(scene.Second)
@@ -269,16 +269,12 @@ func readBars(s sight, t problems.Truth) error {
 	return errUnread
 }
 
-// tiled: in every row the shaded parts lie end to end, and a whole that is cut
-// is cut in equal parts.
-func (s sight) tiled(wholeLen int) error {
+// tiled: in every row the shaded parts lie end to end.
+func (s sight) tiled() error {
 	rows := map[int][]measure.Box{}
 	for _, f := range s.Faces() {
-		switch {
-		case f.Filled() && s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved):
+		if f.Filled() && s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) {
 			rows[f.Y] = append(rows[f.Y], f.Box)
-		case !f.Filled() && f.W == wholeLen && f.Cols() == 0:
-			return fmt.Errorf("a whole at %d, %d is cut unevenly", f.X, f.Y)
 		}
 	}
 	for _, row := range rows {
