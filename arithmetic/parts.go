@@ -162,7 +162,8 @@ func countTens(a, b, product int64) CountTens {
 
 // DistributeArray works a product whose one factor is a sum, as in 2 × (8 + 7) or
 // (10 + 3) × 4, or the same thing written out, as in 2 × 8 + 2 × 7: the array is
-// split where the sum says (CCSS 3.MD.C.7c). ok is false for any other shape.
+// laid out in the parts that the sum says, and seen as one array at the end
+// (CCSS 3.MD.C.7c). ok is false for any other shape.
 func DistributeArray(p Problem) (w Working, ok bool, err error) {
 	rows, cols, ok := sumAndFactor(p)
 	if !ok {
@@ -172,8 +173,19 @@ func DistributeArray(p Problem) (w Working, ok bool, err error) {
 	if err != nil {
 		return Working{}, true, err
 	}
+	var lay LayRows
+	for _, r := range rows {
+		if lay.Rows, err = plus(lay.Rows, r); err != nil {
+			return Working{}, true, err
+		}
+	}
+	for _, c := range cols {
+		if lay.Cols, err = plus(lay.Cols, c); err != nil {
+			return Working{}, true, err
+		}
+	}
 	sum := moves[len(moves)-1].(JoinParts).Sum
-	return Working{Problem: p, Answer: whole(sum), Moves: moves}, true, nil
+	return Working{Problem: p, Answer: whole(sum), Moves: append(moves, lay)}, true, nil
 }
 
 func sumAndFactor(p Problem) (rows, cols []int64, ok bool) {

@@ -1,0 +1,179 @@
+package models
+
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// Array shows products and everything that undoes them: rows of equal length,
+// counted by rows or by parts, with a side or the total unknown.
+var Array = &Model{
+	Name:  "array",
+	Title: "Array",
+	Doc:   "Rows of equal length, split where the facts are known: multiplying, dividing and factors.",
+	First: []arithmetic.Kind{
+		arithmetic.Product, arithmetic.Division, arithmetic.Factors, arithmetic.Missing, arithmetic.Expression, arithmetic.PartOf,
+	},
+	Examples: []string{
+		"7 × 8", "3 × 8", "5 × 60", "12 × 7", "23 × 14", "36 × 94", "8 × 549", "2 × (8 + 7)",
+		"56 ÷ 8", "56 in groups of 8", "58 ÷ 8", "84 ÷ 6", "966 ÷ 7",
+		"8 × ? = 48", "? × 8 = 48", "5 = ? ÷ 3", "1/3 of 12", "3/4 of 600", "factors of 24", "7 × 0",
+	},
+	Fits: fitsArray,
+	Tell: tellArray,
+}
+
+// Bounds of what an array shows.
+const (
+	arrayLargestFactor  = 9_999 // of a product
+	arrayMostParts      = 9     // parts of a split array: three digits by three
+	arrayLargestTotal   = 9_999 // of a division
+	arrayLargestDivisor = 99
+	arrayLargestRows    = 12  // of a fraction of an amount
+	arrayLargestPairs   = 200 // the number whose factors are all shown
+)
+
+func fitsArray(p arithmetic.Problem) error {
+	w, err := workArray(p)
+	if err != nil {
+		return words.ArrayMisfit(p, err)
+	}
+	for _, m := range w.Moves {
+		var why error
+		switch m := m.(type) {
+		case arithmetic.LayRows:
+			why = words.ArrayTooLarge(arrayLargestFactor, m.Rows, m.Cols)
+		case arithmetic.SplitSides:
+			why = words.ArrayTooManyParts(m.Rows, m.Cols, arrayLargestFactor, arrayMostParts)
+		case arithmetic.SetOut:
+			why = words.ArrayTooMuch(p.Kind, m.Total, m.Side, arrayLargestTotal, arrayLargestDivisor, arrayLargestRows)
+		case arithmetic.FindPair:
+			why = words.ArrayTooManyPairs(m.Rows*m.Cols, arrayLargestPairs)
+		}
+		if why != nil {
+			return why
+		}
+	}
+	return nil
+}
+
+// workArray has the procedure for the problem's kind work it.
+func workArray(p arithmetic.Problem) (arithmetic.Working, error) {
+	switch p.Kind {
+	case arithmetic.Product:
+		return arithmetic.ProductByArray(p)
+	case arithmetic.Division:
+		return arithmetic.DivisionByArray(p)
+	case arithmetic.Missing:
+		return arithmetic.MissingFactor(p)
+	case arithmetic.PartOf:
+		return arithmetic.PartOfAmount(p)
+	case arithmetic.Factors:
+		return arithmetic.FactorPairs(p)
+	case arithmetic.Expression:
+		w, ok, err := arithmetic.DistributeArray(p)
+		if err == nil && !ok {
+			err = words.ErrNoArray
+		}
+		return w, err
+	}
+	return arithmetic.Working{}, words.ErrNoArray
+}
+
+func tellArray(p arithmetic.Problem) Telling {
+	w, err := workArray(p)
+	if err != nil {
+		panic("models: an array that does not fit: " + err.Error())
+	}
+	lines := writeArray(p, w)
+	switch first := w.Moves[0].(type) {
+	case arithmetic.SetOut:
+		if p.Kind == arithmetic.PartOf {
+			return tellArrayPart(w, arrayFraction(p), lines)
+		}
+		return tellArrayDivision(w, first, lines)
+	case arithmetic.FindPair:
+		return tellArrayFactors(w, lines)
+	}
+	return tellArrayProduct(w, lines)
+}
+
+// writeArray writes the problem with and without its answer.
+func writeArray(p arithmetic.Problem, w arithmetic.Working) arrayLines {
+	l := arrayLines{of: scene.OfAnswer}
+	answer := numeral(w.Answer.Number, scene.Result)
+	if w.Answer.Remainder > 0 {
+		answer = join(answer, notation.W("r"), notation.N(arithmetic.Grouped(w.Answer.Remainder), scene.Moved))
+	}
+	switch p.Kind {
+	case arithmetic.Missing:
+		l.asked = join(arrayWritten(p.Left, unknown()), "=", arrayWritten(p.Right, unknown()))
+		l.answered = join(arrayWritten(p.Left, answer[0]), "=", arrayWritten(p.Right, answer[0]))
+		l.title = scene.Telling{Shown: l.answered.Text(), Hidden: l.asked.Text()}
+		l.of = arrayMissingTotal(p)
+		return l
+	case arithmetic.Factors:
+		l.title = words.ArrayFactorsTitle(p, w.Answer.Pairs)
+		return l
+	case arithmetic.Division:
+		l.of = scene.OfFirst
+	case arithmetic.PartOf:
+		l.of = scene.OfSecond
+	}
+	stem := arrayWritten(p.Left, notation.Term{})
+	l.asked, l.answered = join(stem, "=", unknown()), join(stem, "=", answer)
+	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: stem.Text()}
+	if p.Kind == arithmetic.Product || p.Kind == arithmetic.Division {
+		l.stem = stem
+	}
+	return l
+}
+
+// arrayMissingTotal says which number of the problem is the total of the array, in
+// the order in which they are arrayWritten. A blank total is the answer.
+func arrayMissingTotal(p arithmetic.Problem) scene.Of {
+	o, right := p.Left.(arithmetic.Operation)
+	if !right {
+		o, _ = p.Right.(arithmetic.Operation)
+	}
+	_, blankFirst := o.Left.(arithmetic.Unknown)
+	switch {
+	case o.Op == arithmetic.Divide && blankFirst:
+		return scene.OfAnswer
+	case (o.Op == arithmetic.Divide) == right: // 48 ÷ ? = 8 and 48 = 8 × ?
+		return scene.OfFirst
+	}
+	return scene.OfSecond
+}
+
+// arrayWritten is an expression as a line, with a term in the place of the unknown.
+func arrayWritten(e arithmetic.Expr, blank notation.Term) notation.Line {
+	switch e := e.(type) {
+	case arithmetic.Number:
+		return numeral(e, scene.Ink)
+	case arithmetic.Operation:
+		sign := notation.S(e.Op.String())
+		if e.Op == arithmetic.Of {
+			sign = notation.W("of")
+		}
+		side := func(e2 arithmetic.Expr) notation.Line {
+			line := arrayWritten(e2, blank)
+			if o, is := e2.(arithmetic.Operation); is && o.Op == arithmetic.Add && e.Op == arithmetic.Multiply {
+				return join("(", line, ")")
+			}
+			return line
+		}
+		return join(side(e.Left), sign, side(e.Right))
+	}
+	return notation.Line{blank}
+}
+
+// arrayFraction is the fraction of a fraction of an amount.
+func arrayFraction(p arithmetic.Problem) fraction.Fraction {
+	o, _ := p.Left.(arithmetic.Operation)
+	n, _ := o.Left.(arithmetic.Number)
+	return n.Value
+}

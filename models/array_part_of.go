@@ -1,0 +1,131 @@
+package models
+
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// arrayPart is an amount in equal rows, some of them marked:
+//
+//	      ┌ ┏━━━━━━━━━━━━┓
+//	 3    │ ┃  o o o o   ┃ 4
+//	rows  │ ┗━━━━━━━━━━━━┛
+//	      │    o o o o
+//	      └    o o o o
+type arrayPart struct {
+	arrayStory
+	of   fraction.Fraction
+	set  arithmetic.SetOut
+	mark arithmetic.MarkRows
+}
+
+// tellArrayPart tells a fraction of an amount.
+func tellArrayPart(w arithmetic.Working, f fraction.Fraction, lines arrayLines) Telling {
+	a := &arrayPart{of: f}
+	a.arrayLines = lines
+	for _, m := range w.Moves {
+		switch m := m.(type) {
+		case arithmetic.SetOut:
+			a.set = m
+		case arithmetic.MarkRows:
+			a.mark = m
+		}
+	}
+	a.plan()
+	t := Telling{Answer: w.Answer, Pieces: a.pieces()}
+	each := notation.N(arithmetic.Grouped(a.mark.Each), scene.Ink)
+
+	shared := Step{Scene: a.draw(false)}
+	shared.Title, shared.Hands, shared.Ask, shared.Scene.Desc = words.ArrayEqualRows(f, a.set, a.mark.Each, a.thing())
+	shared.Symbols = notation.Lines(join(arrayNumber(a.set.Total), "÷", arrayNumber(a.set.Side), "=", each))
+
+	marked := Step{Scene: a.draw(true)}
+	marked.Title, marked.Hands, marked.Ask, marked.Scene.Desc = words.ArrayMark(f, a.set, a.mark)
+	marked.Symbols = notation.Lines(a.answered)
+	if a.mark.Rows > 1 {
+		sum := notation.N(arithmetic.Grouped(a.mark.Sum), scene.Result)
+		marked.Symbols = notation.Lines(join(arrayNumber(a.mark.Rows), "×", each, "=", sum), a.answered)
+	}
+	t.Steps = []Step{shared, marked}
+	t.Whole = a.draw(true)
+	t.Whole.Desc = marked.Scene.Desc
+	equation(t.Whole, t.Whole.H-scene.Margin, a.asked, a.answered)
+	return t
+}
+
+// plan places the rows. Where single counters are too many, every row is a bar.
+func (a *arrayPart) plan() {
+	free := plotRoom{height: 440, size: 40, right: 110}
+	a.value, a.count, a.sum = 1, a.set.Total, a.set.Total
+	a.rows, a.cols, a.parts = []int64{a.set.Side}, []int64{a.mark.Each}, []int64{a.set.Total}
+	a.choose(free)
+	if a.look == inCounters {
+		return
+	}
+	bars := plot{value: 1, look: inSketch, sum: a.set.Total, cols: a.cols}
+	for range a.set.Side {
+		bars.rows, bars.parts = append(bars.rows, 1), append(bars.parts, a.mark.Each)
+	}
+	left := bars.nameRoom()
+	bars.sketch(scene.PaperW-2*scene.Margin-left-free.right, plotRoom{height: min(free.height, int(a.set.Side)*64)})
+	bars.place(scene.Margin + left + (scene.PaperW-2*scene.Margin-left-free.right-bars.width())/2)
+	a.plot = bars
+}
+
+// draw draws the rows, with those that are asked for marked or not.
+func (a *arrayPart) draw(marked bool) *scene.Scene {
+	const around = 5 // from the marked rows to their outline
+	s := &scene.Scene{W: scene.PaperW, Title: a.title, H: a.box().Bottom() + 12 + scene.Margin}
+	a.rowsBeside(s, arrayName{words: arithmetic.Grouped(a.set.Side)})
+	b := a.box()
+	each := arithmetic.Grouped(a.mark.Each)
+	a.above(s, b.X, b.Right(), scene.Small, arrayShown(words.ArrayEach(each), scene.Ink), arrayBlank(words.ArrayEach("?")))
+	role := func(row int) scene.Role {
+		if marked && row < int(a.mark.Rows) {
+			return scene.Result
+		}
+		return scene.First
+	}
+	var outline scene.Box
+	if a.look == inCounters {
+		bands := a.bandBoxes(int(a.set.Side))
+		a.bands(s, len(bands))
+		for r := range bands {
+			for c := range int(a.mark.Each) {
+				a.piece(s, b.X+c*a.plot.step+a.plot.step/2, b.Y+r*a.rise+a.rise/2, arrayPiece(scene.Item{Role: role(r), Of: a.arrayLines.of}, 1))
+			}
+		}
+		outline = bands[0]
+		if a.mark.Rows > 0 {
+			outline.H = bands[a.mark.Rows-1].Bottom() - outline.Y
+		}
+	} else {
+		for r := range a.rows {
+			a.fill(s, r, 0, scene.Item{Role: role(r), Of: a.arrayLines.of})
+			part := a.part(r, 0)
+			t := scene.Words(part.X+part.W/2, part.Y+part.H/2, scene.Small, each)
+			s.Add(scene.Item{Shape: t, Role: role(r), When: scene.ShownOnly})
+		}
+		outline = a.part(0, 0)
+		outline.H *= int(max(a.mark.Rows, 1))
+	}
+	if marked && a.mark.Rows > 0 {
+		s.Add(scene.Item{
+			Shape: scene.Rect{X: outline.X - around, Y: outline.Y - around, W: outline.W + 2*around, H: outline.H + 2*around, Round: 14},
+			Role:  scene.Result, Finish: scene.Bold, Of: scene.OfAnswer, Worth: fraction.Whole(a.mark.Sum),
+		})
+	}
+	if marked {
+		for _, n := range []arrayName{arrayShown(arithmetic.Grouped(a.mark.Sum), scene.Result), arrayBlank("?")} {
+			it := plotLabel(n, outline.Right()+around+plotOutside, outline.Y+outline.H/2)
+			t := it.Shape.(scene.Text)
+			t.Anchor = scene.Left
+			it.Shape = t
+			s.Add(it)
+		}
+	}
+	return s
+}

@@ -1,0 +1,343 @@
+package models
+
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/scene"
+)
+
+// An array on the paper:
+//
+//	              5            3          names of the columns
+//	          ┌───────┐    ┌─────┐
+//	      ┌  (o o o o o │ o o o)        a band for each row, so that rows
+//	 7    │                              read as rows
+//	rows  │  (o o o o o │ o o o)
+//	      └  (o o o o o │ o o o)        │ is the cut between two parts
+//	          7 × 5 = 35  7 × 3 = 21     what the parts come to
+//
+// Where there are too many to count, the same rectangle is squared paper, then
+// an area to scale, then a sketch that says that it is not to scale.
+
+// plotLook is how the things in an array are drawn, from countable to sketched.
+type plotLook uint8
+
+const (
+	inCounters plotLook = iota // a counter for each
+	inCrates                   // a tile for each ten, hundred or thousand
+	inSquares                  // squared paper
+	inScale                    // an area to scale
+	inSketch                   // a rectangle not to scale
+)
+
+// plot is the place of an array on the paper.
+type plot struct {
+	look       plotLook
+	rows, cols []int64 // the parts of the sides
+	parts      []int64 // what the parts come to, row by row
+	sum        int64   // what they come to together
+	value      int64   // what one counter or crate is worth
+	x, w       []int   // left edge and width of every part of the columns
+	y, h       []int   // top edge and height of every part of the rows
+	step, rise int     // of counters and crates: from one to the next along a row, and from row to row
+	size       int     // of counters: the diameter; of crates: the height
+	across     int     // of crates: the width
+}
+
+// plotRoom is the room that a plot is given.
+type plotRoom struct {
+	right  int  // kept free for names to the right of the array
+	height int  // the most that the array may take
+	size   int  // the largest counter
+	plain  bool // no counters: parts on both sides, whose products stand inside
+}
+
+const (
+	plotTop      = scene.Margin + 72 // room for the names of the columns
+	plotToBrace  = 10                // from the array to the bracket of a side
+	plotBrace    = 10                // depth of a bracket
+	plotToName   = 8                 // from a bracket to its name
+	plotPartGap  = 14                // between two parts of counters
+	plotRowGap   = 8                 // between the bands of two rows
+	plotBandEdge = 8                 // a band is wider than its row by this at each end
+)
+
+// choose takes the look that shows most and still fits, and places the array.
+// The sides must not be 0.
+func (p *plot) choose(free plotRoom) {
+	left := p.nameRoom()
+	avail := scene.PaperW - 2*scene.Margin - left - free.right
+	m, n := plotSum(p.rows), plotSum(p.cols)
+	switch {
+	case p.value > 1:
+		p.crates(avail, free)
+	case !free.plain && m <= 12 && n <= 20 && p.counters(avail, free):
+	case m <= 60 && n <= 60 && p.toScale(inSquares, avail, free, 16):
+	case m <= 200 && n <= 200 && p.toScale(inScale, avail, free, 5):
+	default:
+		avail += free.right // a sketch has room for all names inside
+		p.sketch(avail, free)
+	}
+	p.place(scene.Margin + left + (avail-p.width())/2)
+}
+
+// nameRoom is the room for the bracket and the name of the rows.
+func (p *plot) nameRoom() int {
+	wide := scene.Advance(plotRowsName, scene.Small, false)
+	for _, r := range append([]int64{plotSum(p.rows)}, p.rows...) {
+		wide = max(wide, scene.Advance(arithmetic.Grouped(r), scene.Middle, true))
+	}
+	return wide + plotToName + plotBrace + plotToBrace + plotBandEdge
+}
+
+// plotRowsName is the longer form of the word under the number of rows.
+const plotRowsName = "rows"
+
+func (p *plot) counters(avail int, free plotRoom) bool {
+	const apart, least = 8, 18 // between counters; the smallest that is easily counted on a phone
+	m, n := int(plotSum(p.rows)), int(plotSum(p.cols))
+	gaps := plotPartGap * (len(p.cols) - 1)
+	d := min((avail-gaps-2*plotBandEdge)/n-apart, free.height/m-apart-plotRowGap, free.size) &^ 1
+	if d < least {
+		return false
+	}
+	p.look, p.size, p.step, p.rise = inCounters, d, d+apart, d+apart+plotRowGap
+	p.measure(p.step, p.rise)
+	return true
+}
+
+func (p *plot) crates(avail int, free plotRoom) {
+	const high, apart = 44, 10
+	wide := scene.Advance(arithmetic.Grouped(p.value), scene.Small, false) + 16
+	p.look, p.size, p.across = inCrates, high, wide
+	p.step = min(wide+apart, avail/int(plotSum(p.cols)))
+	p.rise = high + apart + plotRowGap
+	p.measure(p.step, p.rise)
+}
+
+// toScale makes one thing the same number of units wide and high, at least
+// least; it fails when the array would be too large or too thin to see.
+func (p *plot) toScale(l plotLook, avail int, free plotRoom, least int) bool {
+	const most, thin = 40, 12
+	m, n := int(plotSum(p.rows)), int(plotSum(p.cols))
+	unit := min(avail/n, free.height/m, most)
+	if unit < least || unit*min(m, n) < thin {
+		return false
+	}
+	p.look, p.step, p.rise = l, unit, unit
+	p.w, p.h = nil, nil
+	p.measure(unit, unit)
+	return p.legible()
+}
+
+// legible reports whether the names of the parts have room beside each other,
+// and those inside the parts in them. The last parts may be named plotOutside.
+func (p *plot) legible() bool {
+	const apart, tall = 10, scene.Middle * 112 / 100
+	wide := func(n int64) int { return scene.Advance(arithmetic.Grouped(n), scene.Middle, true) }
+	for j := 1; j < len(p.cols); j++ {
+		if p.w[j-1]+p.w[j] < wide(p.cols[j-1])+wide(p.cols[j])+2*apart {
+			return false
+		}
+	}
+	for i := 1; i < len(p.rows); i++ {
+		if p.h[i-1]+p.h[i] < 2*tall+4 {
+			return false
+		}
+	}
+	if len(p.rows) > 1 && len(p.cols) > 1 {
+		for i := range len(p.rows) - 1 {
+			for j := range len(p.cols) - 1 {
+				if p.h[i] < plotInsideTall || p.w[j] < wide(p.parts[i*len(p.cols)+j])+2*plotPlateEdge {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+func (p *plot) sketch(avail int, free plotRoom) {
+	const wide, high, most = 220, 120, 480
+	p.look, p.w, p.h = inSketch, nil, nil
+	w := min(wide, avail/len(p.cols))
+	if len(p.cols) == 1 {
+		w = min(most, avail)
+	}
+	h := min(high, free.height/len(p.rows))
+	for range p.cols {
+		p.w = append(p.w, w)
+	}
+	for range p.rows {
+		p.h = append(p.h, h)
+	}
+}
+
+// measure makes every part as wide and high as its number says.
+func (p *plot) measure(step, rise int) {
+	for _, c := range p.cols {
+		p.w = append(p.w, int(c)*step)
+	}
+	for _, r := range p.rows {
+		p.h = append(p.h, int(r)*rise)
+	}
+}
+
+// place puts the parts beside and under each other. Counters have a gap between
+// parts from the first picture on, so that nothing moves when they are split.
+func (p *plot) place(left int) {
+	gap := 0
+	if p.look <= inCrates {
+		gap = plotPartGap
+	}
+	x, y := left, plotTop
+	for _, w := range p.w {
+		p.x = append(p.x, x)
+		x += w + gap
+	}
+	for _, h := range p.h {
+		p.y = append(p.y, y)
+		y += h + gap
+	}
+}
+
+func (p *plot) width() int {
+	sum := 0
+	for _, w := range p.w {
+		sum += w
+	}
+	if p.look <= inCrates {
+		sum += plotPartGap * (len(p.w) - 1)
+	}
+	return sum
+}
+
+// box is the whole array, without the ends of its bands.
+func (p *plot) box() scene.Box {
+	i, j := len(p.y)-1, len(p.x)-1
+	return scene.Box{X: p.x[0], Y: p.y[0], W: p.x[j] + p.w[j] - p.x[0], H: p.y[i] + p.h[i] - p.y[0]}
+}
+
+// part is the rectangle of one part.
+func (p *plot) part(i, j int) scene.Box { return scene.Box{X: p.x[j], Y: p.y[i], W: p.w[j], H: p.h[i]} }
+
+// bands draws the surface that every row lies on; of other looks nothing.
+func (p *plot) bands(s *scene.Scene, count int) {
+	for _, b := range p.bandBoxes(count) {
+		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H, Round: 12})
+	}
+}
+
+// bandBoxes are the bands of the first rows.
+func (p *plot) bandBoxes(count int) []scene.Box {
+	if p.look > inCrates {
+		return nil
+	}
+	var boxes []scene.Box
+	all := p.box()
+	for i, r := range p.rows {
+		for k := 0; k < int(r) && len(boxes) < count; k++ {
+			boxes = append(boxes, scene.Box{X: all.X - plotBandEdge, Y: p.y[i] + k*p.rise + plotRowGap/2, W: all.W + 2*plotBandEdge, H: p.rise - plotRowGap})
+		}
+	}
+	return boxes
+}
+
+// fill draws one part.
+func (p *plot) fill(s *scene.Scene, i, j int, it scene.Item) {
+	p.fillTo(s, i, j, int(p.rows[i]), int(p.cols[j]), it)
+}
+
+// fillTo draws the first rows and columns of one part. it says role, finish,
+// number and version; the shapes and their worth are filled in.
+func (p *plot) fillTo(s *scene.Scene, i, j, rows, cols int, it scene.Item) {
+	b := p.part(i, j)
+	switch p.look {
+	case inCounters, inCrates:
+		it.Worth = fraction.Whole(p.value)
+		for r := range rows {
+			for c := range cols {
+				p.piece(s, b.X+c*p.step+p.step/2, b.Y+r*p.rise+p.rise/2, it)
+			}
+		}
+		return
+	case inSquares:
+		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: cols, Rows: rows}
+	case inScale:
+		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: plotStripes(cols), Rows: plotStripes(rows)}
+	default:
+		it.Shape = scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H}
+	}
+	it.Worth = fraction.Whole(p.parts[i*len(p.cols)+j])
+	s.Add(it)
+}
+
+// plotStripes is how many plotStripes of ten a side of an area is ruled in; 1 when it does
+// not come out.
+func plotStripes(side int) int {
+	if side%10 == 0 {
+		return side / 10
+	}
+	return 1
+}
+
+// piece draws one counter or crate with its middle at x, y.
+func (p *plot) piece(s *scene.Scene, x, y int, it scene.Item) {
+	if p.look == inCounters {
+		if it.Role != scene.Moved {
+			it.Finish = scene.Deep // what has just arrived keeps the lighter look
+		}
+		it.Shape = scene.Circle{X: x, Y: y, R: p.size / 2}
+		s.Add(it)
+		return
+	}
+	it.Shape = scene.Rect{X: x - p.across/2, Y: y - p.size/2, W: p.across, H: p.size, Round: 6}
+	name := text(it.Role, x, y, scene.Small, arithmetic.Grouped(p.value))
+	name.When = it.When
+	s.Add(it, name)
+}
+
+// undivided draws the array before it is split.
+func (p *plot) undivided(s *scene.Scene, it scene.Item) {
+	if p.look <= inCrates {
+		for i := range p.rows {
+			for j := range p.cols {
+				p.fill(s, i, j, it)
+			}
+		}
+		return
+	}
+	one := *p
+	b := p.box()
+	one.rows, one.cols, one.parts = []int64{plotSum(p.rows)}, []int64{plotSum(p.cols)}, []int64{p.sum}
+	one.x, one.w, one.y, one.h = []int{b.X}, []int{b.W}, []int{b.Y}, []int{b.H}
+	if p.look == inScale {
+		one.look = inSketch // no plotStripes of ten before the split is made
+		if plotStripes(int(one.rows[0])) > 1 || plotStripes(int(one.cols[0])) > 1 {
+			one.look = inScale
+		}
+	}
+	one.fill(s, 0, 0, it)
+}
+
+// cuts draws the lines between the parts.
+func (p *plot) cuts(s *scene.Scene, role scene.Role) {
+	const beyond = 6
+	b := p.box()
+	for j := 1; j < len(p.x); j++ {
+		x := (p.x[j-1] + p.w[j-1] + p.x[j]) / 2
+		s.Draw(role, scene.Bold, scene.Line{X1: x, Y1: b.Y - beyond, X2: x, Y2: b.Bottom() + beyond})
+	}
+	for i := 1; i < len(p.y); i++ {
+		y := (p.y[i-1] + p.h[i-1] + p.y[i]) / 2
+		s.Draw(role, scene.Bold, scene.Line{X1: b.X - beyond, Y1: y, X2: b.Right() + beyond, Y2: y})
+	}
+}
+
+func plotSum(parts []int64) int64 {
+	sum := int64(0)
+	for _, n := range parts {
+		sum += n
+	}
+	return sum
+}

@@ -1,0 +1,322 @@
+package models
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// arrayStory is what all pictures of one lesson with an array share.
+type arrayStory struct {
+	plot
+	arrayLines
+	split bool
+	given bool // the split is given by the problem
+	whole arithmetic.LayRows
+	count int64 // how many counters or crates there are
+	found []arithmetic.FindPart
+}
+
+// arrayLines are what is arrayWritten of a problem, and which of its numbers the
+// things in the array are.
+type arrayLines struct {
+	title           scene.Telling
+	asked, answered notation.Line
+	stem            notation.Line // the left side, where the working may be arrayWritten after it
+	of              scene.Of
+}
+
+// arrayRole alternates, so that parts that touch differ.
+func arrayRole(i, j int) scene.Role {
+	if (i+j)%2 == 0 {
+		return scene.First
+	}
+	return scene.Second
+}
+
+// arrayFactsTall is the room under an array for what its parts come to, and for
+// the total.
+const arrayFactsTall = 60
+
+// tellArrayProduct tells an array that is laid out, split and counted.
+func tellArrayProduct(w arithmetic.Working, lines arrayLines) Telling {
+	a := &arrayStory{arrayLines: lines}
+	a.plan(w)
+	if a.whole.Rows == 0 || a.whole.Cols == 0 {
+		return a.tellEmpty(w)
+	}
+	t := Telling{Answer: w.Answer, Pieces: a.pieces()}
+	for _, m := range w.Moves {
+		t.Steps = append(t.Steps, a.step(m))
+	}
+	t.Whole = a.wholeStory(w.Moves)
+	return t
+}
+
+// plan reads off the moves how the array will be split, and places it.
+func (a *arrayStory) plan(w arithmetic.Working) {
+	free := plotRoom{height: 470, size: 44}
+	a.value = 1
+	for i, m := range w.Moves {
+		switch m := m.(type) {
+		case arithmetic.LayRows:
+			a.whole = m
+			if !a.split {
+				a.rows, a.cols = []int64{m.Rows}, []int64{m.Cols}
+			}
+		case arithmetic.SplitSides:
+			a.rows, a.cols, a.split, a.given = m.Rows, m.Cols, true, i == 0
+			free.plain = len(a.rows) > 1 && len(a.cols) > 1
+		case arithmetic.CountTens:
+			a.parts, a.sum = []int64{m.Product}, m.Product
+			if m.RowUnit == 1 && m.Rows <= 9 && m.Cols <= 9 && m.ColUnit <= 100 {
+				a.value, a.cols, a.count = m.ColUnit, []int64{m.Cols}, m.Count
+			}
+		case arithmetic.CountRows:
+			a.parts, a.sum, a.count = []int64{m.Product}, m.Product, m.Product
+			free.right = 84 // the running totals
+		case arithmetic.JoinParts:
+			a.parts, a.sum, a.count = m.Parts, m.Sum, m.Sum
+			free.right = a.partNameRoom()
+		}
+	}
+	if a.whole.Rows > 0 && a.whole.Cols > 0 {
+		a.choose(free)
+	}
+}
+
+// partNameRoom is the room to the right of an array for what its parts come to.
+func (a *arrayStory) partNameRoom() int {
+	switch {
+	case len(a.rows) > 1 && len(a.cols) > 1:
+		return 70
+	case len(a.rows) > 1:
+		wide := 0
+		for _, fact := range a.facts() {
+			wide = max(wide, scene.Advance(fact, scene.Small, true))
+		}
+		return plotOutside + plotBandEdge + wide
+	}
+	return 0
+}
+
+func arrayFact(rows, cols int64, product string) string {
+	return arithmetic.Grouped(rows) + " × " + arithmetic.Grouped(cols) + " = " + product
+}
+
+func (a *arrayStory) pieces() []Piece {
+	var pieces []Piece
+	switch a.look {
+	case inCounters, inCrates:
+		pieces = append(pieces, Piece{words.Things(a.thing(), a.count), a.count})
+		if cuts := int64(len(a.rows) + len(a.cols) - 2); cuts > 0 {
+			pieces = append(pieces, Piece{words.Things("straw", cuts), cuts})
+		}
+	default:
+		pieces = append(pieces, Piece{"sheet of squared paper", 1})
+	}
+	return pieces
+}
+
+// thing is what the array is laid out with; empty when it is only sketched.
+func (a *arrayStory) thing() string {
+	switch a.look {
+	case inCounters:
+		return words.Counters
+	case inCrates:
+		return words.ArrayUnit(a.value)
+	case inSquares:
+		return words.Squares
+	}
+	return ""
+}
+
+func (a *arrayStory) step(m arithmetic.Move) Step {
+	var st Step
+	s := &scene.Scene{Title: a.title}
+	times := join(notation.N(arithmetic.Grouped(a.whole.Rows), scene.Ink), "×", notation.N(arithmetic.Grouped(a.whole.Cols), scene.Ink))
+	switch m := m.(type) {
+	case arithmetic.LayRows:
+		if a.given {
+			st.Title, st.Hands, st.Ask, s.Desc = words.ArrayOne(m, a.rows, a.cols, a.sum)
+			st.Symbols = notation.Lines(join(times, "=", notation.N(arithmetic.Grouped(a.sum), scene.Result)))
+			a.drawOne(s)
+			break
+		}
+		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayLay(m.Rows, m.Cols, plotSum(a.cols), a.thing())
+		st.Symbols = notation.Lines(times)
+		if m.Rows >= 2 && m.Rows <= 5 {
+			st.Symbols = notation.Lines(join(times, "=", arrayAddends(m.Rows, m.Cols)))
+		}
+		a.drawLaid(s)
+	case arithmetic.CountRows:
+		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayCount(m)
+		st.Symbols = notation.Lines(join(times, "=", notation.N(arithmetic.Grouped(m.Product), scene.Result)))
+		a.drawLaid(s)
+		a.totals(s, m.Totals)
+		a.inAll(s, m.Product)
+	case arithmetic.CountTens:
+		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayTens(m)
+		st.Symbols = notation.Lines(
+			join(notation.N(arithmetic.Grouped(m.Rows), scene.Ink), "×", notation.N(arithmetic.Grouped(m.Cols), scene.Ink), "=", notation.N(arithmetic.Grouped(m.Count), scene.Ink)),
+			join(times, "=", notation.N(arithmetic.Grouped(m.Product), scene.Result)))
+		a.drawLaid(s)
+		a.inAll(s, m.Product)
+	case arithmetic.SplitSides:
+		st.Title, st.Hands, st.Ask = words.ArraySplit(m.Rows, m.Cols, a.look <= inCrates, a.given)
+		s.Desc = scene.Same(words.ArrayParts(m.Rows, m.Cols, nil))
+		st.Symbols = notation.Lines(join(times, "=", arraySplitLine(m)))
+		a.drawParts(s, scene.Moved)
+	case arithmetic.FindPart:
+		a.found = append(a.found, m)
+		role := arrayRole(m.Row, m.Col)
+		st.Title, st.Hands, st.Ask = words.ArrayPart(m, role)
+		s.Desc = scene.Same(words.ArrayParts(a.rows, a.cols, a.found))
+		st.Symbols = notation.Lines(join(notation.N(arithmetic.Grouped(m.Rows), role), "×", notation.N(arithmetic.Grouped(m.Cols), role), "=", notation.N(arithmetic.Grouped(m.Product), role)))
+		a.drawParts(s, scene.Ink)
+		a.partNames(s, a.found, scene.Always)
+	case arithmetic.JoinParts:
+		st.Title, st.Hands, st.Ask = words.ArrayJoin(m, a.roles())
+		s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m)
+		st.Symbols = notation.Lines(join(a.sumLine(), "=", notation.N(arithmetic.Grouped(m.Sum), scene.Result)), a.answered)
+		a.drawParts(s, scene.Ink)
+		a.partNames(s, a.found, scene.Always)
+		a.inAll(s, m.Sum)
+	}
+	s.W, s.H = scene.PaperW, a.foot(true)+scene.Margin
+	st.Scene = s
+	return st
+}
+
+// foot is where the picture ends: under the names of the parts and the total.
+func (a *arrayStory) foot(withTotal bool) int {
+	b := a.box()
+	y := b.Bottom() + 8
+	if a.namesBelow() {
+		y += arrayFactsTall
+	}
+	if a.note() != "" {
+		y += 40
+	}
+	if withTotal {
+		y += arrayFactsTall
+	}
+	return y
+}
+
+// namesBelow reports whether anything is named under the array.
+func (a *arrayStory) namesBelow() bool {
+	if !a.split {
+		return false
+	}
+	last := len(a.rows) - 1
+	return a.look != inSketch && (len(a.rows) == 1 || len(a.cols) > 1 && a.part(last, 0).H < plotInsideTall)
+}
+
+// note is what the picture says of its scale.
+func (a *arrayStory) note() string {
+	switch a.look {
+	case inScale:
+		return words.ArrayToScale
+	case inSketch:
+		return words.ArrayNotToScale
+	}
+	return ""
+}
+
+// drawNote writes the note under the picture.
+func (a *arrayStory) drawNote(s *scene.Scene) {
+	if a.note() != "" {
+		s.Add(text(scene.Note, scene.PaperW/2, a.foot(false)-18, scene.Small, a.note()))
+	}
+}
+
+// drawLaid draws the array before it is split.
+func (a *arrayStory) drawLaid(s *scene.Scene) {
+	a.bands(s, int(a.whole.Rows))
+	a.undivided(s, scene.Item{Role: scene.First, Of: a.of})
+	a.rowsBeside(s, arrayName{words: arithmetic.Grouped(a.whole.Rows)})
+	b := a.box()
+	a.above(s, b.X, b.Right(), scene.Small, arrayName{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	a.drawNote(s)
+}
+
+// drawParts draws the array split, the cut in a role.
+func (a *arrayStory) drawParts(s *scene.Scene, cut scene.Role) {
+	a.bands(s, int(a.whole.Rows))
+	for i := range a.rows {
+		for j := range a.cols {
+			a.fill(s, i, j, scene.Item{Role: arrayRole(i, j), Of: a.of})
+		}
+	}
+	a.cuts(s, cut)
+	a.sides(s)
+	a.drawNote(s)
+}
+
+// drawOne draws the parts of a split array as one: the cut is gone, and both
+// sides are named whole.
+func (a *arrayStory) drawOne(s *scene.Scene) {
+	a.bands(s, int(a.whole.Rows))
+	for i := range a.rows {
+		for j := range a.cols {
+			a.fill(s, i, j, scene.Item{Role: arrayRole(i, j), Of: a.of})
+		}
+	}
+	a.rowsBeside(s, arrayName{words: arithmetic.Grouped(a.whole.Rows)})
+	b := a.box()
+	a.above(s, b.X, b.Right(), scene.Small, arrayName{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	a.inAll(s, a.sum)
+	a.drawNote(s)
+}
+
+// totals writes the running total to the right of every row.
+func (a *arrayStory) totals(s *scene.Scene, totals []int64) {
+	if a.look > inCrates {
+		return
+	}
+	for k, b := range a.bandBoxes(len(totals)) {
+		role := scene.Note
+		if k == len(totals)-1 {
+			role = scene.Result
+		}
+		t := scene.Words(b.Right()+12, b.Y+b.H/2, scene.Small, arithmetic.Grouped(totals[k]))
+		t.Anchor = scene.Left
+		s.Add(scene.Item{Shape: t, Role: role, When: scene.ShownOnly})
+	}
+}
+
+// inAll writes the total under the array.
+func (a *arrayStory) inAll(s *scene.Scene, sum int64) {
+	y := a.foot(true) - 24
+	for _, n := range []arrayName{
+		arrayShown(words.ArrayInAll(arithmetic.Grouped(sum)), scene.Result), arrayBlank(words.ArrayInAll("?")),
+	} {
+		s.Add(plotLabel(n, scene.PaperW/2, y))
+	}
+}
+
+// wholeStory is the one picture: the array with its parts, and the equation.
+func (a *arrayStory) wholeStory(moves []arithmetic.Move) *scene.Scene {
+	s := &scene.Scene{Title: a.title}
+	line := a.answered
+	for _, m := range moves {
+		switch m := m.(type) {
+		case arithmetic.CountRows:
+			_, _, _, s.Desc = words.ArrayCount(m)
+			a.drawLaid(s)
+			a.totals(s, m.Totals)
+		case arithmetic.CountTens:
+			_, _, _, s.Desc = words.ArrayTens(m)
+			a.drawLaid(s)
+		case arithmetic.JoinParts:
+			s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m)
+			a.drawParts(s, scene.Ink)
+			a.partNames(s, a.found, scene.ShownOnly)
+			line = a.longLine()
+		}
+	}
+	equation(s, a.foot(false)-8, a.asked, line)
+	return s
+}

@@ -1,0 +1,162 @@
+package models
+
+import (
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+const (
+	arrayRestGap   = 18 // from the array, or what is named under it, to what waits
+	arrayRestNames = 46 // the name of what waits, over it
+	arrayRestBox   = 64 // height of the box for what waits when it is not counters
+)
+
+// restTop is where what waits begins.
+func (d *arrayDivision) restTop() int {
+	y := d.box().Bottom() + arrayRestGap
+	if d.namesBelow() {
+		y += arrayFactsTall
+	}
+	if d.note() != "" {
+		y += 40
+	}
+	return y
+}
+
+// heap is the layout of counters that wait: how many stand in a row, and from
+// one to the next.
+func (d *arrayDivision) heap() (across, step int) {
+	const apart = 3
+	step = d.size + apart
+	across = (scene.PaperW - 2*scene.Margin - arrayHeapGap) / step
+	return min(across-across%10, 20), step
+}
+
+// arrayHeapGap stands between the tenth and the eleventh counter of a row.
+const arrayHeapGap = 10
+
+// restTall is the height of what waits when it is n.
+func (d *arrayDivision) restTall(n int64) int {
+	switch {
+	case n == 0:
+		return 0
+	case d.look == inCounters:
+		across, step := d.heap()
+		return arrayRestNames + (int(n)+across-1)/across*step
+	}
+	return max(arrayRestBox, arrayRestNames+d.plot.step)
+}
+
+// rest draws what is still to be placed, or what is left over in the end.
+func (d *arrayDivision) rest(s *scene.Scene, n int64, over bool) {
+	if n == 0 {
+		return
+	}
+	y, role, label := d.restTop(), scene.First, words.ArrayLeft(arithmetic.Grouped(n))
+	switch {
+	case over:
+		role, label = scene.Moved, words.ArrayLeftOver(arithmetic.Grouped(n))
+	case n == d.set.Total:
+		label = words.ArrayInAll(arithmetic.Grouped(n))
+	}
+	if unit := d.plot.step; over && d.look <= inScale && d.look != inCounters && int(n)*unit <= d.box().W {
+		// What is left over has the same scale as the array.
+		x := scene.PaperW/2 - int(n)*unit/2
+		s.Add(text(role, scene.PaperW/2, y+arrayRestNames/2-4, scene.Small, label))
+		s.Add(scene.Item{Shape: scene.Grid{X: x, Y: y + arrayRestNames, W: int(n) * unit, H: unit, Cols: int(n), Rows: 1}, Role: role, Of: d.of, Worth: fraction.Whole(n)})
+		return
+	}
+	if d.look != inCounters {
+		const wide = 320
+		x := scene.PaperW/2 - wide/2
+		s.Add(scene.Item{Shape: scene.Rect{X: x, Y: y, W: wide, H: arrayRestBox, Round: 12}, Role: role, Finish: scene.Outline, Of: d.of, Worth: fraction.Whole(n)})
+		s.Add(text(role, scene.PaperW/2, y+arrayRestBox/2, scene.Small, label))
+		return
+	}
+	across, step := d.heap()
+	x := scene.PaperW/2 - min(across, int(n))*step/2
+	if across > 10 && n > 10 {
+		x -= arrayHeapGap / 2
+	}
+	s.Add(text(role, scene.PaperW/2, y+arrayRestNames/2-4, scene.Small, label))
+	for k := range int(n) {
+		d.piece(s, x+k%across*step+k%across/10*arrayHeapGap+step/2, y+arrayRestNames+k/across*step+step/2, arrayPiece(scene.Item{Role: role, Of: d.of}, 1))
+	}
+}
+
+// stepFoot is the height of every step: room for the whole total to wait, which
+// is the most that ever does.
+func (d *arrayDivision) stepFoot() int {
+	return d.restTop() + d.restTall(d.set.Total) + scene.Margin
+}
+
+// wholeDivision is the one picture. With the answer hidden it is the side and
+// the total that are given, and the question mark.
+func (d *arrayDivision) wholeDivision() *scene.Scene {
+	s := &scene.Scene{Title: d.title, Desc: d.said.Story(d.read, d.lines)}
+	full := &scene.Scene{}
+	d.done(full)
+	d.rest(full, d.read.Left, true)
+	for _, it := range full.Items {
+		if it.When != scene.HiddenOnly {
+			it.When = scene.ShownOnly
+			s.Add(it)
+		}
+	}
+	posed := &scene.Scene{}
+	d.sideAsked(posed)
+	b := d.box()
+	posed.Add(scene.Item{Shape: scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H, Round: 4}, Role: scene.Hidden, Finish: scene.Dashed, Of: d.of, Worth: fraction.Whole(d.set.Total)})
+	label := text(scene.Ink, b.X+b.W/2, b.Y+b.H/2, scene.Small, words.ArrayInAll(arithmetic.Grouped(d.set.Total)))
+	if label.Shape.Box().W > b.W-8 || b.H < 40 {
+		t := label.Shape.(scene.Text)
+		t.Y = b.Bottom() + arrayRestGap + 12
+		t.X = max(t.X, scene.Margin+t.Width()/2+1)
+		label.Shape = t
+	}
+	posed.Add(label)
+	for _, it := range posed.Items {
+		it.When = scene.HiddenOnly
+		s.Add(it)
+	}
+	d.known(s)
+	line := d.answered
+	if len(d.lines) > 1 && d.stem != nil {
+		long := join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
+		if (scene.Text{Size: scene.Large, Bold: true, Runs: long.Runs()}).Width() <= scene.PaperW-2*scene.Margin {
+			line = long
+		}
+	}
+	bottom := d.restTop() + d.restTall(d.read.Left)
+	if d.read.Left == 0 {
+		bottom -= arrayRestGap
+	}
+	equation(s, max(bottom, label.Shape.Box().Bottom()), d.asked, line)
+	return s
+}
+
+func arrayWorth(n int64) fraction.Fraction { return fraction.Whole(n) }
+
+func arrayPiece(it scene.Item, n int64) scene.Item {
+	it.Worth = fraction.Whole(n)
+	return it
+}
+
+// arrayTokens are the numbers and words of a text.
+func arrayTokens(s string) []string {
+	return strings.Fields(strings.NewReplacer("(", " ", ")", " ").Replace(s))
+}
+
+func arrayConceal(s, token string) string {
+	words := strings.Split(s, " ")
+	for i, w := range words {
+		if w == token {
+			words[i] = "?"
+		}
+	}
+	return strings.Join(words, " ")
+}

@@ -1,0 +1,199 @@
+package words
+
+import (
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// ArrayShare is what is divided: how many in all, by how many, and which of the
+// two stories it is. Thing is empty where nothing is laid out but sketched.
+type ArrayShare struct {
+	arithmetic.SetOut
+	Thing string
+}
+
+func g(n int64) string { return arithmetic.Grouped(n) }
+
+// all is "56 counters", or "56" in a sketch.
+func (a ArrayShare) all(n int64) string {
+	if a.Thing == "" {
+		return g(n)
+	}
+	return Count(n, a.Thing)
+}
+
+// question asks for the side that is not known.
+func (a ArrayShare) question() string {
+	if a.Grouping {
+		return "How many rows of " + g(a.Side) + " are there?"
+	}
+	return "How many are in each row?"
+}
+
+// Asked describes the problem without its answer, for every picture of it.
+func (a ArrayShare) Asked() string {
+	if a.Grouping {
+		return g(a.Total) + " in all, to be put in rows of " + g(a.Side) + ". " + a.question()
+	}
+	return g(a.Total) + " in all, to be put in " + Count(a.Side, "equal row") + ". " + a.question()
+}
+
+// SetOut lays the total ready.
+func (a ArrayShare) Ready() (title string, hands, ask Phrase, desc scene.Telling) {
+	title, ask = "Set out the problem", Say(a.question())
+	first := "Put " + In(scene.First, a.all(a.Total)).Text + " on the table. "
+	if a.Thing == "" {
+		first = "There are " + g(a.Total) + " in all. "
+	}
+	if a.Grouping {
+		hands = Say(first + "Rows will have " + g(a.Side) + " in each.")
+	} else {
+		hands = Say(first + "Mark places for " + Count(a.Side, "row") + ".")
+	}
+	return title, hands, ask, scene.Same(a.Asked())
+}
+
+// left says what is still to be placed.
+func left(n int64) string {
+	switch n {
+	case 0:
+		return "None are left."
+	case 1:
+		return "1 is left."
+	}
+	return g(n) + " are left."
+}
+
+// Once places the first line.
+func (a ArrayShare) Once(m arithmetic.PlaceOnce) (title string, hands, ask Phrase, desc scene.Telling) {
+	if a.Grouping {
+		title = "Make one row"
+		hands = Say("Take ", In(scene.Moved, g(m.Side)), " and make one row. "+left(m.Left))
+		ask = Say("Can you take out a row of " + g(m.Side) + "?")
+		desc.Shown = g(a.Total) + " in all. One row of " + g(m.Side) + " is made. " + left(m.Left)
+	} else {
+		title = "Put one in each row"
+		hands = Say("Put one in each row. That takes ", In(scene.Moved, g(m.Side)), ". "+left(m.Left))
+		ask = Say("Are there enough to put one in each row?")
+		desc.Shown = g(a.Total) + " in all, " + Count(a.Side, "row") + ". One is in each row. " + left(m.Left)
+	}
+	desc.Hidden = a.Asked()
+	return title, hands, ask, desc
+}
+
+// Rest goes on until no further line is full.
+func (a ArrayShare) Rest(m arithmetic.PlaceRest) (title string, hands, ask Phrase, desc scene.Telling) {
+	count := strings.Join(numbers(m.Totals), ", ")
+	until := "until none are left"
+	if m.Left > 0 {
+		until = "until there are too few for another"
+	}
+	if a.Grouping {
+		title = "Make more rows"
+		hands = Say("Make more rows of "+g(m.Side)+" "+until+". Count by "+g(m.Side)+": ", In(scene.Moved, count), ".")
+		ask = Say("Can you make another row?")
+		desc.Shown = g(a.Total) + " in all. " + Count(m.Found, "row") + " of " + g(m.Side) + " are made. " + left(m.Left)
+	} else {
+		if m.Left > 0 {
+			until = "until there are too few to go around"
+		}
+		title = "Go around again"
+		hands = Say("Put one more in each row, again and again, "+until+": ", In(scene.Moved, count), ".")
+		ask = Say("Can you go around again?")
+		desc.Shown = g(a.Total) + " in all, " + Count(a.Side, "row") + " with " + g(m.Found) + " in each. " + left(m.Left)
+	}
+	desc.Hidden = a.Asked()
+	return title, hands, ask, desc
+}
+
+// Part places many lines at once.
+func (a ArrayShare) Part(m arithmetic.PlacePart, role scene.Role) (title string, hands, ask Phrase, desc scene.Telling) {
+	ask = Say("What easy number fits " + g(m.Before) + "?")
+	area := In(role, g(m.Area))
+	if a.Grouping {
+		title = "Make " + g(m.Part) + " rows"
+		hands = Say("Make ", In(role, Count(m.Part, "row")), " of "+g(m.Side)+". That takes ", area, ". "+left(m.Left))
+		if a.Thing == "" {
+			hands = Say("Mark off ", In(role, Count(m.Part, "row")), " of "+g(m.Side)+". That takes ", area, ". "+left(m.Left))
+		}
+	} else {
+		title = "Put " + g(m.Part) + " in each row"
+		hands = Say("Put ", In(role, g(m.Part)), " in each row. That takes ", area, ". "+left(m.Left))
+		if a.Thing == "" {
+			hands = Say("Mark off ", In(role, g(m.Part)), " for each row. That takes ", area, ". "+left(m.Left))
+		}
+	}
+	desc = scene.Telling{Shown: g(a.Total) + " in all. " + a.partDone(m) + " " + left(m.Left), Hidden: a.Asked()}
+	return title, hands, ask, desc
+}
+
+func (a ArrayShare) partDone(m arithmetic.PlacePart) string {
+	if a.Grouping {
+		return capital(Count(m.Part, "row")) + " of " + g(m.Side) + " is " + g(m.Area) + "."
+	}
+	return capital(Count(a.Side, "row")) + " of " + g(m.Part) + " is " + g(m.Area) + "."
+}
+
+// Read says the side that was found, and what is left over.
+func (a ArrayShare) Read(m arithmetic.ReadSide, parts []arithmetic.PlacePart) (title string, hands, ask Phrase, desc scene.Telling) {
+	title, ask = "Read the answer", Say(a.question())
+	found := In(scene.Result, g(m.Found))
+	var sum Phrase
+	if len(parts) > 1 {
+		var names []int64
+		for _, part := range parts {
+			names = append(names, part.Part)
+		}
+		sum = Say(List(numbers(names))+" make ", found, ". ")
+	}
+	switch {
+	case a.Grouping && m.Found == 0:
+		hands = Say("There are too few for a row of " + g(m.Side) + ", so there are no rows.")
+	case m.Found == 0:
+		hands = Say("There are too few to go around, so there are none in each row.")
+	case a.Grouping && m.Found == 1:
+		hands = Say(sum, "There is ", found, " row of "+g(m.Side)+".")
+	case a.Grouping:
+		hands = Say(sum, "There are ", found, " rows of "+g(m.Side)+".")
+	case m.Found == 1:
+		hands = Say("There is ", found, " in each row.")
+	default:
+		hands = Say(sum, "There are ", found, " in each row.")
+	}
+	if m.Left > 0 {
+		is := " are"
+		if m.Left == 1 {
+			is = " is"
+		}
+		hands = Say(hands, " ", In(scene.Moved, g(m.Left)), is+" left over, outside the rows.")
+	}
+	return title, hands, ask, a.Story(m, parts)
+}
+
+// Story describes the whole story.
+func (a ArrayShare) Story(m arithmetic.ReadSide, parts []arithmetic.PlacePart) scene.Telling {
+	var b strings.Builder
+	b.WriteString(g(a.Total) + " in all. ")
+	for _, part := range parts {
+		b.WriteString(a.partDone(part) + " ")
+	}
+	if a.Grouping {
+		b.WriteString("There are " + Count(m.Found, "row") + " with " + g(m.Side) + " in each")
+	} else {
+		b.WriteString("There are " + Count(m.Side, "row") + " with " + g(m.Found) + " in each")
+	}
+	if m.Left > 0 {
+		b.WriteString(", and " + g(m.Left) + " left over")
+	}
+	return scene.Telling{Shown: b.String() + ".", Hidden: a.Asked()}
+}
+
+// ArrayLeft and ArrayLeftOver name what is still to be placed, and what will
+// not be.
+func ArrayLeft(n string) string     { return n + " left" }
+func ArrayLeftOver(n string) string { return n + " left over" }
+
+// ArrayRows names a number of rows.
+func ArrayRows(n int64) string { return Count(n, "row") }

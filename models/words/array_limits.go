@@ -1,0 +1,87 @@
+package words
+
+import (
+	"errors"
+	"fmt"
+
+	"modeler/arithmetic"
+)
+
+// ErrNoArray says that a problem is none of those that an array shows.
+var ErrNoArray = errors.New("an array shows products, divisions, factors and equal parts of an amount")
+
+// ArrayMisfit says why a problem cannot be worked as an array.
+func ArrayMisfit(p arithmetic.Problem, err error) error {
+	switch {
+	case errors.Is(err, arithmetic.ErrNoFactor) && p.Kind == arithmetic.PartOf:
+		return errors.New("the amount does not make that many equal rows of whole ones")
+	case errors.Is(err, arithmetic.ErrNoFactor):
+		return errors.New("no whole number makes " + p.String() + " true, so the rows would not be equal")
+	case errors.Is(err, arithmetic.ErrAnyFactor):
+		return errors.New("every number makes " + p.String() + " true, so there is no one array")
+	case errors.Is(err, arithmetic.ErrNotWhole) && p.Kind == arithmetic.Missing:
+		return errors.New("an array finds a blank in a product or division of whole numbers")
+	case errors.Is(err, arithmetic.ErrNotWhole) && p.Kind == arithmetic.PartOf:
+		return errors.New("an array shows a fraction up to one whole of a whole number")
+	case errors.Is(err, arithmetic.ErrNotWhole) && p.Kind == arithmetic.Factors:
+		return errors.New("factors are found for whole numbers from 1 up")
+	case errors.Is(err, arithmetic.ErrNotWhole):
+		return errors.New("an array has whole rows, so it needs whole numbers")
+	case errors.Is(err, arithmetic.ErrDivideByZero):
+		return errors.New("nothing can be shared among 0 rows")
+	case errors.Is(err, arithmetic.ErrOverflow):
+		return errors.New("the numbers are too large to draw")
+	}
+	return ErrNoArray
+}
+
+// ArrayTooLarge bounds the sides of a product.
+func ArrayTooLarge(most int64, sides ...int64) error {
+	for _, n := range sides {
+		if n > most {
+			return fmt.Errorf("an array has sides up to %s, and %s is more", arithmetic.Grouped(most), arithmetic.Grouped(n))
+		}
+	}
+	return nil
+}
+
+// ArrayTooManyParts bounds the parts of a split array, none of which may be 0.
+func ArrayTooManyParts(rows, cols []int64, largest int64, most int) error {
+	if n := len(rows) * len(cols); n > most {
+		return fmt.Errorf("it would have %d parts, and more than %d cannot be read", n, most)
+	}
+	for _, list := range [][]int64{rows, cols} {
+		for _, n := range list {
+			if n == 0 {
+				return errors.New("a part of the array would be 0, and there is nothing to draw")
+			}
+		}
+		if err := ArrayTooLarge(largest, sum(list)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// ArrayTooMuch bounds what is shared among rows or put in rows.
+func ArrayTooMuch(kind arithmetic.Kind, total, side, mostTotal, mostSide, mostRows int64) error {
+	switch {
+	case total > mostTotal:
+		return fmt.Errorf("an array shares up to %s, and %s is more", arithmetic.Grouped(mostTotal), arithmetic.Grouped(total))
+	case kind == arithmetic.PartOf && side > mostRows:
+		return fmt.Errorf("an array shows up to %d equal parts of an amount, and %s is more", mostRows, arithmetic.Grouped(side))
+	case kind == arithmetic.PartOf && total == 0:
+		return errors.New("there is nothing to take a part of")
+	case side > mostSide:
+		return fmt.Errorf("an array divides by numbers up to %d, and %s is more", mostSide, arithmetic.Grouped(side))
+	}
+	return nil
+}
+
+// ArrayTooManyPairs bounds the number whose factors are shown.
+func ArrayTooManyPairs(n, most int64) error {
+	if n > most {
+		return fmt.Errorf("all arrays are shown for numbers up to %d, and %s is more", most, arithmetic.Grouped(n))
+	}
+	return nil
+}
