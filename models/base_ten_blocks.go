@@ -81,8 +81,8 @@ func tellBlocks(p arithmetic.Problem) Telling {
 	return blocksCompared(p)
 }
 
-// worked is the working of a problem that fits, of which nothing can go wrong.
-func worked(w arithmetic.Working, err error) arithmetic.Working {
+// mustWork is the working of a problem that fits, of which nothing can go wrong.
+func mustWork(w arithmetic.Working, err error) arithmetic.Working {
 	if err != nil {
 		panic("models: base-ten blocks: " + err.Error())
 	}
@@ -107,14 +107,14 @@ func floors(lines ...[]notation.Line) (floor [blockPlaces]int) {
 		floor[power] = scene.Advance(words.Place(power, 2), scene.Small, false) + 12
 		if power < len(lines) {
 			for _, line := range lines[power] {
-				floor[power] = max(floor[power], lineWidth(line, scene.Small)+8)
+				floor[power] = max(floor[power], blockLineWidth(line, scene.Small)+8)
 			}
 		}
 	}
 	return floor
 }
 
-func lineWidth(line notation.Line, size int) int {
+func blockLineWidth(line notation.Line, size int) int {
 	return scene.Text{Size: size, Runs: line.Runs()}.Width()
 }
 
@@ -124,7 +124,7 @@ func ofRole(n int64, role scene.Role) notation.Line {
 
 // blocksShown lays one number out, place by place.
 func blocksShown(p arithmetic.Problem) Telling {
-	w := worked(arithmetic.ShowByPlace(p))
+	w := mustWork(arithmetic.ShowByPlace(p))
 	read := w.Moves[len(w.Moves)-1].(arithmetic.ReadOff)
 	top := read.Counts.Top()
 	worths := make([][]notation.Line, top+1)
@@ -158,7 +158,7 @@ func blocksShown(p arithmetic.Problem) Telling {
 				m.tally(labels, power, ofRole(on[power], scene.First))
 			}
 		}
-		add(s, scene.ShownOnly, labels)
+		addPart(s, scene.ShownOnly, labels)
 		s.Title = scene.Telling{Shown: words.BlocksStepTitle(p, step.Title), Hidden: words.BlocksQuestion()}
 		s.Desc = words.BlocksDescShow(on, top)
 		t.Steps = append(t.Steps, step)
@@ -169,7 +169,7 @@ func blocksShown(p arithmetic.Problem) Telling {
 	for power := range worths {
 		m.tally(labels, power, worths[power][0])
 	}
-	add(t.Whole, scene.ShownOnly, labels)
+	addPart(t.Whole, scene.ShownOnly, labels)
 	equation(t.Whole, m.tallied(1), notation.Line{notation.W(words.BlocksQuestion())}, expanded(read))
 	t.Whole.Title = scene.Telling{Shown: expanded(read).Text(), Hidden: words.BlocksQuestion()}
 	t.Whole.Desc = words.BlocksDescShow(read.Counts, top)

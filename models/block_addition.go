@@ -7,11 +7,11 @@ import (
 	"modeler/models/words"
 )
 
-// adding is an addition with blocks while it is told. The two numbers lie in two
+// blockAdding is an addition with blocks while it is told. The two numbers lie in two
 // bands. What comes out of a trade lies after the second number's pieces, and
 // ten pieces that are traded are the first ones of their bands, so that a line
 // can go round them.
-type adding struct {
+type blockAdding struct {
 	problem arithmetic.Problem
 	mat     mat
 	laid    [2]arithmetic.LayOut
@@ -25,8 +25,8 @@ type adding struct {
 }
 
 func blocksAdded(p arithmetic.Problem) Telling {
-	w := worked(arithmetic.AddByPlace(p))
-	k, last := addingOf(w)
+	w := mustWork(arithmetic.AddByPlace(p))
+	k, last := blockAddingOf(w)
 	most := k.layOut()
 	t := Telling{Answer: w.Answer, Pieces: blockPieces(most)}
 	for i, move := range w.Moves {
@@ -61,10 +61,10 @@ func blocksAdded(p arithmetic.Problem) Telling {
 		step.Scene.Title = scene.Same(words.BlocksStepTitle(p, step.Title))
 		step.Scene.Desc = scene.Same(desc)
 		if i < last {
-			add(step.Scene, scene.Always, shown)
+			addPart(step.Scene, scene.Always, shown)
 		} else {
-			add(step.Scene, scene.ShownOnly, shown)
-			add(step.Scene, scene.HiddenOnly, k.posed())
+			addPart(step.Scene, scene.ShownOnly, shown)
+			addPart(step.Scene, scene.HiddenOnly, k.posed())
 			step.Scene.Desc.Hidden = k.asked()
 		}
 		t.Steps = append(t.Steps, step)
@@ -73,10 +73,10 @@ func blocksAdded(p arithmetic.Problem) Telling {
 	return t
 }
 
-// addingOf gathers the moves. last is the index of the join of the largest
+// blockAddingOf gathers the moves. last is the index of the join of the largest
 // place, from which on the picture shows the answer.
-func addingOf(w arithmetic.Working) (k *adding, last int) {
-	k = &adding{problem: w.Problem}
+func blockAddingOf(w arithmetic.Working) (k *blockAdding, last int) {
+	k = &blockAdding{problem: w.Problem}
 	for i, move := range w.Moves {
 		switch move := move.(type) {
 		case arithmetic.LayOut:
@@ -93,7 +93,7 @@ func addingOf(w arithmetic.Working) (k *adding, last int) {
 }
 
 // layOut lays the mat out and returns the pieces that are needed at once.
-func (k *adding) layOut() (most arithmetic.Counts) {
+func (k *blockAdding) layOut() (most arithmetic.Counts) {
 	first, second := k.laid[0].Counts, k.laid[1].Counts
 	traded := second
 	for _, trade := range k.trades {
@@ -102,19 +102,19 @@ func (k *adding) layOut() (most arithmetic.Counts) {
 	top := max(first.Top(), second.Top(), k.read.Counts.Top())
 	gutter := 0
 	for n, role := range []scene.Role{scene.First, scene.Second} {
-		gutter = max(gutter, lineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
+		gutter = max(gutter, blockLineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
 	}
 	k.mat = layMat(demand{numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, traded}, top: top, gutter: gutter, floor: floors()})
 	k.written = columns{sign: arithmetic.Add.String(), top: top, first: first, second: second}
 	return first.Plus(traded)
 }
 
-func (k *adding) base() *scene.Scene {
+func (k *blockAdding) base() *scene.Scene {
 	return k.mat.base("+", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
 }
 
 // settle ends a move: what has just changed is at home.
-func (k *adding) settle() {
+func (k *blockAdding) settle() {
 	for power, role := range k.state {
 		if role == scene.Moved {
 			k.state[power] = scene.Result
@@ -123,11 +123,11 @@ func (k *adding) settle() {
 }
 
 // count notes how many pieces lie in a place now.
-func (k *adding) count(power int, n int64) {
+func (k *blockAdding) count(power int, n int64) {
 	k.counted[power], k.state[power] = n, scene.Moved
 }
 
-func (k *adding) tallies(s *scene.Scene) {
+func (k *blockAdding) tallies(s *scene.Scene) {
 	for power := k.mat.top; power >= 0; power-- {
 		if k.state[power] != scene.Ink {
 			k.mat.tally(s, power, ofRole(k.counted[power], k.state[power]))
@@ -136,21 +136,33 @@ func (k *adding) tallies(s *scene.Scene) {
 }
 
 // lie draws all pieces that lie on the mat.
-func (k *adding) lie(s *scene.Scene, first, second, carried laid) {
+func (k *blockAdding) lie(s *scene.Scene, first, second, carried laid) {
 	for power := k.mat.top; power >= 0; power-- {
 		a, b := k.laid[0].Counts[power], k.laid[1].Counts[power]
 		k.mat.lay(s, power, 0, k.gone[0][power], a, first)
 		k.mat.lay(s, power, 1, k.gone[1][power], b, second)
-		k.mat.lay(s, power, 1, b, b+k.carried[power], carried)
+		if k.carried[power] > 0 {
+			k.layTraded(s, power, carried)
+		}
 	}
 }
 
 // fromTrade is a piece that came out of a trade. It belongs to neither number
-// until the answer is read.
+// until the answer is read, and a line round it keeps it apart from them.
 var fromTrade = laid{role: scene.Result}
 
+// layTraded draws the piece that a trade brought to a place, and the line.
+func (k *blockAdding) layTraded(s *scene.Scene, power int, as laid) {
+	slot := k.laid[1].Counts[power]
+	if as.of == scene.OfNothing {
+		dx, _ := k.mat.gaps(power)
+		s.Draw(as.role, scene.Plain, roundRooms([]scene.Box{k.mat.slot(power, 1, int(slot))}, min(dx/2, 5)))
+	}
+	k.mat.lay(s, power, 1, slot, slot+1, as)
+}
+
 // join lays a ground under all pieces of a place.
-func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
+func (k *blockAdding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 	if move.Sum > 0 {
 		s.Draw(scene.Moved, scene.Plain, k.around(move.Power, move.First, move.Second, move.Carried))
 	}
@@ -163,14 +175,14 @@ func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 }
 
 // around is a line round the first pieces of a place.
-func (k *adding) around(power int, first, second, carried int64) scene.Polygon {
+func (k *blockAdding) around(power int, first, second, carried int64) scene.Polygon {
 	dx, _ := k.mat.gaps(power)
-	return around(k.rooms(power, first, second, carried), min(dx/2, 5))
+	return roundRooms(k.rooms(power, first, second, carried), min(dx/2, 5))
 }
 
 // rooms are the slots of the first pieces of a place: of the first number, of
 // the second, and what a trade brought.
-func (k *adding) rooms(power int, first, second, carried int64) []scene.Box {
+func (k *blockAdding) rooms(power int, first, second, carried int64) []scene.Box {
 	var list []scene.Box
 	for i := range first {
 		list = append(list, k.mat.slot(power, 0, int(i)))
@@ -183,7 +195,7 @@ func (k *adding) rooms(power int, first, second, carried int64) []scene.Box {
 
 // trade takes ten pieces away, which stay as ghosts for this step, and lays one
 // of the next place.
-func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
+func (k *blockAdding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 	from, to := move.From, move.From+1
 	k.gone[0][from], k.gone[1][from] = move.FromFirst, move.FromSecond
 	k.carried[from] -= move.FromCarried
@@ -194,9 +206,8 @@ func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 	group := ten.Box()
 	s.Draw(scene.Gone, scene.Bold, scene.Line{X1: group.X, Y1: group.Bottom(), X2: group.Right(), Y2: group.Y})
 	k.carried[to] = 1
-	slot := k.laid[1].Counts[to]
-	k.mat.lay(s, to, 1, slot, slot+1, laid{role: scene.Moved})
-	k.arrow(s, ten, k.mat.slot(to, 1, int(slot)))
+	k.layTraded(s, to, laid{role: scene.Moved})
+	k.arrow(s, ten, k.mat.slot(to, 1, int(k.laid[1].Counts[to])))
 	k.count(from, move.Left)
 	k.written.write(from, move.Left)
 	if to > max(k.laid[0].Counts.Top(), k.laid[1].Counts.Top()) {
@@ -209,9 +220,9 @@ func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 
 // arrow leads from ten pieces to the one they are traded for, which lies in the
 // tray to the left with nothing between it and the edge.
-func (k *adding) arrow(s *scene.Scene, ten scene.Polygon, one scene.Box) {
+func (k *blockAdding) arrow(s *scene.Scene, ten scene.Polygon, one scene.Box) {
 	const head = 12
-	from, tip := ten.Box(), one.Right()+4
+	from, tip := ten.Box(), one.Right()+6
 	y := one.Y + one.H/2
 	if lo, hi := max(from.Y, one.Y), min(from.Bottom(), one.Bottom()); hi-lo > 2*head {
 		y = (lo + hi) / 2
@@ -227,7 +238,7 @@ func (k *adding) arrow(s *scene.Scene, ten scene.Polygon, one scene.Box) {
 }
 
 // posed is the problem before any move: both numbers laid out.
-func (k *adding) posed() *scene.Scene {
+func (k *blockAdding) posed() *scene.Scene {
 	s := &scene.Scene{}
 	k.mat.layAll(s, 0, k.laid[0].Counts, ofFirst)
 	k.mat.layAll(s, 1, k.laid[1].Counts, ofSecond)
@@ -237,33 +248,32 @@ func (k *adding) posed() *scene.Scene {
 	return s
 }
 
-func (k *adding) asked() string {
+func (k *blockAdding) asked() string {
 	return words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + words.BlocksAdd()
 }
 
 // whole is the story in one picture: both numbers, a ground under every ten that
 // is traded with an arrow to the piece that it becomes, and the digits of the
 // sum.
-func (k *adding) whole() *scene.Scene {
+func (k *blockAdding) whole() *scene.Scene {
 	shown, arrows := &scene.Scene{}, &scene.Scene{}
 	var traded []string
 	for _, trade := range k.trades {
 		ten := k.around(trade.From, trade.FromFirst, trade.FromSecond, trade.FromCarried)
 		shown.Draw(scene.Moved, scene.Plain, ten)
-		slot := k.laid[1].Counts[trade.From+1]
-		k.arrow(arrows, ten, k.mat.slot(trade.From+1, 1, int(slot)))
-		k.mat.lay(arrows, trade.From+1, 1, slot, slot+1, laid{role: scene.Moved})
+		k.layTraded(arrows, trade.From+1, laid{role: scene.Moved})
+		k.arrow(arrows, ten, k.mat.slot(trade.From+1, 1, int(k.laid[1].Counts[trade.From+1])))
 		traded = append(traded, words.BlocksTradedUp(trade))
 	}
 	k.mat.layAll(shown, 0, k.laid[0].Counts, ofFirst)
 	k.mat.layAll(shown, 1, k.laid[1].Counts, ofSecond)
-	add(shown, scene.Always, arrows)
+	addPart(shown, scene.Always, arrows)
 	for power := k.mat.top; power >= 0; power-- {
 		k.mat.tally(shown, power, ofRole(k.read.Counts[power], scene.Result))
 	}
 	s := k.base()
-	add(s, scene.ShownOnly, shown)
-	add(s, scene.HiddenOnly, k.posed())
+	addPart(s, scene.ShownOnly, shown)
+	addPart(s, scene.HiddenOnly, k.posed())
 	a, b, _ := k.problem.Operands()
 	asked := join(numeral(a, scene.First), "+", numeral(b, scene.Second), "=")
 	answered := join(asked, ofRole(k.read.Number, scene.Result))

@@ -7,9 +7,9 @@ import (
 	"modeler/models/words"
 )
 
-// comparing is a comparison with blocks while it is told: two numbers, one above
+// blockComparing is a comparison with blocks while it is told: two numbers, one above
 // the other, place by place.
-type comparing struct {
+type blockComparing struct {
 	problem  arithmetic.Problem
 	mat      mat
 	laid     [2]arithmetic.LayOut
@@ -19,8 +19,8 @@ type comparing struct {
 }
 
 func blocksCompared(p arithmetic.Problem) Telling {
-	w := worked(arithmetic.CompareByPlace(p))
-	k := comparingOf(w)
+	w := mustWork(arithmetic.CompareByPlace(p))
+	k := blockComparingOf(w)
 	k.layOut()
 	last := k.compared[len(k.compared)-1]
 	t := Telling{
@@ -63,11 +63,11 @@ func blocksCompared(p arithmetic.Problem) Telling {
 		step.Scene.Title = scene.Same(words.BlocksStepTitle(p, step.Title))
 		step.Scene.Desc = scene.Same(desc)
 		if answers {
-			add(step.Scene, scene.ShownOnly, shown)
-			add(step.Scene, scene.HiddenOnly, k.posed())
+			addPart(step.Scene, scene.ShownOnly, shown)
+			addPart(step.Scene, scene.HiddenOnly, k.posed())
 			step.Scene.Desc = scene.Telling{Shown: desc + " " + t.Why.String(), Hidden: k.asked()}
 		} else {
-			add(step.Scene, scene.Always, shown)
+			addPart(step.Scene, scene.Always, shown)
 		}
 		t.Steps = append(t.Steps, step)
 	}
@@ -75,8 +75,8 @@ func blocksCompared(p arithmetic.Problem) Telling {
 	return t
 }
 
-func comparingOf(w arithmetic.Working) *comparing {
-	k := &comparing{problem: w.Problem}
+func blockComparingOf(w arithmetic.Working) *blockComparing {
+	k := &blockComparing{problem: w.Problem}
 	for _, move := range w.Moves {
 		switch move := move.(type) {
 		case arithmetic.LayOut:
@@ -90,33 +90,33 @@ func comparingOf(w arithmetic.Working) *comparing {
 	return k
 }
 
-func (k *comparing) layOut() {
+func (k *blockComparing) layOut() {
 	first, second := k.laid[0].Counts, k.laid[1].Counts
 	top := max(first.Top(), second.Top())
 	gutter := 0
 	for n, role := range []scene.Role{scene.First, scene.Second} {
-		gutter = max(gutter, lineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
+		gutter = max(gutter, blockLineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
 	}
 	lines := make([][]notation.Line, top+1)
 	for _, move := range k.compared {
-		lines[move.Power] = []notation.Line{compared(move)}
+		lines[move.Power] = []notation.Line{digitsCompared(move)}
 	}
 	k.mat = layMat(demand{numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, second}, top: top, gutter: gutter, floor: floors(lines...)})
 	k.written = columns{top: top, first: first, second: second}
 }
 
-func (k *comparing) base() *scene.Scene {
+func (k *blockComparing) base() *scene.Scene {
 	return k.mat.base("", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
 }
 
-// compared is what holds of two digits: 4 < 7.
-func compared(m arithmetic.ComparePlace) notation.Line {
+// digitsCompared is what holds of two digits: 4 < 7.
+func digitsCompared(m arithmetic.ComparePlace) notation.Line {
 	return join(ofRole(m.First, scene.First), notation.S(m.Relation.String()), ofRole(m.Second, scene.Second))
 }
 
 // mark draws a heavy line round the tray of a place, its corners cut as the
 // tray's are round.
-func (k *comparing) mark(s *scene.Scene, m arithmetic.ComparePlace, role scene.Role) {
+func (k *blockComparing) mark(s *scene.Scene, m arithmetic.ComparePlace, role scene.Role) {
 	const cut = 4
 	tray := k.mat.trays[m.Power]
 	l, t, r, b := tray.X, tray.Y, tray.Right(), tray.Bottom()
@@ -127,31 +127,31 @@ func (k *comparing) mark(s *scene.Scene, m arithmetic.ComparePlace, role scene.R
 }
 
 // tallies writes under each tray what holds of the places compared so far.
-func (k *comparing) tallies(s *scene.Scene, done int) {
+func (k *blockComparing) tallies(s *scene.Scene, done int) {
 	for _, m := range k.compared[:done] {
-		k.mat.tally(s, m.Power, compared(m))
+		k.mat.tally(s, m.Power, digitsCompared(m))
 	}
 }
 
-func (k *comparing) posed() *scene.Scene {
+func (k *blockComparing) posed() *scene.Scene {
 	s := &scene.Scene{}
 	k.mat.layAll(s, 0, k.laid[0].Counts, ofFirst)
 	k.mat.layAll(s, 1, k.laid[1].Counts, ofSecond)
 	return s
 }
 
-func (k *comparing) asked() string {
+func (k *blockComparing) asked() string {
 	return words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + words.BlocksWhichMore()
 }
 
-func (k *comparing) answered() notation.Line {
+func (k *blockComparing) answered() notation.Line {
 	a, b, _ := k.problem.Operands()
 	return join(numeral(a, scene.First), notation.N(k.sign.Relation.String(), scene.Result), numeral(b, scene.Second))
 }
 
 // whole is the two numbers with the place that decides outlined. Places to the
 // right of it say nothing, so nothing stands under them.
-func (k *comparing) whole(why string) *scene.Scene {
+func (k *blockComparing) whole(why string) *scene.Scene {
 	shown := &scene.Scene{}
 	last := k.compared[len(k.compared)-1]
 	if last.Relation != arithmetic.Equal {
@@ -161,8 +161,8 @@ func (k *comparing) whole(why string) *scene.Scene {
 	k.mat.layAll(shown, 1, k.laid[1].Counts, ofSecond)
 	k.tallies(shown, len(k.compared))
 	s := k.base()
-	add(s, scene.ShownOnly, shown)
-	add(s, scene.HiddenOnly, k.posed())
+	addPart(s, scene.ShownOnly, shown)
+	addPart(s, scene.HiddenOnly, k.posed())
 	a, b, _ := k.problem.Operands()
 	asked := join(numeral(a, scene.First), unknown(), numeral(b, scene.Second))
 	if k.problem.Kind == arithmetic.Claim {

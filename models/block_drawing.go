@@ -107,10 +107,10 @@ func (m *mat) strike(s *scene.Scene, power, band int, from, to int64, of scene.O
 	}
 }
 
-// around is a line round rooms that stand in rows which all start at the left,
+// roundRooms is a line round rooms that stand in rows which all start at the left,
 // at a distance of air.
-func around(rooms []scene.Box, air int) scene.Polygon {
-	list := rows(rooms)
+func roundRooms(rooms []scene.Box, air int) scene.Polygon {
+	list := roomRows(rooms)
 	left, top, end := list[0].X-air, list[0].Y-air, list[len(list)-1].Bottom()+air
 	line := scene.Polygon{{X: left, Y: end}, {X: left, Y: top}}
 	for i, row := range list {
@@ -124,8 +124,8 @@ func around(rooms []scene.Box, air int) scene.Polygon {
 	return line
 }
 
-// rows joins the rooms that stand at one height.
-func rows(rooms []scene.Box) []scene.Box {
+// roomRows joins the rooms that stand at one height.
+func roomRows(rooms []scene.Box) []scene.Box {
 	var out []scene.Box
 	for _, r := range rooms {
 		if n := len(out); n > 0 && out[n-1].Y == r.Y {
@@ -186,8 +186,8 @@ func (m *mat) tallied(lines int) int {
 	return m.bottom() + tallyGap + (lines-1)*tallyRow + scene.Small/2
 }
 
-// add puts the items of a part on a scene, for one version of the picture.
-func add(s *scene.Scene, when scene.When, part *scene.Scene) {
+// addPart puts the items of a part on a scene, for one version of the picture.
+func addPart(s *scene.Scene, when scene.When, part *scene.Scene) {
 	for _, it := range part.Items {
 		it.When = when
 		s.Add(it)

@@ -7,8 +7,8 @@ import (
 	"modeler/models/words"
 )
 
-// taking is a subtraction with blocks while it is told.
-type taking struct {
+// blockTaking is a subtraction with blocks while it is told.
+type blockTaking struct {
 	problem arithmetic.Problem
 	mat     mat
 	laid    arithmetic.LayOut
@@ -22,8 +22,8 @@ type taking struct {
 }
 
 func blocksSubtracted(p arithmetic.Problem) Telling {
-	w := worked(arithmetic.SubtractByPlace(p))
-	k, most := takingOf(w)
+	w := mustWork(arithmetic.SubtractByPlace(p))
+	k, most := blockTakingOf(w)
 	k.layOut(most)
 	t := Telling{Answer: w.Answer, Pieces: blockPieces(most)}
 	short := -1
@@ -63,9 +63,9 @@ func blocksSubtracted(p arithmetic.Problem) Telling {
 	return t
 }
 
-// takingOf gathers the moves, and the most of each piece that lies there at once.
-func takingOf(w arithmetic.Working) (k *taking, most arithmetic.Counts) {
-	k = &taking{problem: w.Problem}
+// blockTakingOf gathers the moves, and the most of each piece that lies there at once.
+func blockTakingOf(w arithmetic.Working) (k *blockTaking, most arithmetic.Counts) {
+	k = &blockTaking{problem: w.Problem}
 	for _, move := range w.Moves {
 		switch move := move.(type) {
 		case arithmetic.LayOut:
@@ -83,7 +83,7 @@ func takingOf(w arithmetic.Working) (k *taking, most arithmetic.Counts) {
 	return k, most
 }
 
-func (k *taking) layOut(most arithmetic.Counts) {
+func (k *blockTaking) layOut(most arithmetic.Counts) {
 	top := k.laid.Counts.Top()
 	lines := make([][]notation.Line, top+1)
 	for power := range lines {
@@ -96,7 +96,7 @@ func (k *taking) layOut(most arithmetic.Counts) {
 // tallies are the lines under a tray that say what was taken from it: one line
 // like 12 − 8 = 4, or three under each other where four trays leave no room.
 // There are none where a trade left no pieces.
-func (k *taking) tallies(power int) []notation.Line {
+func (k *blockTaking) tallies(power int) []notation.Line {
 	if power > k.ready.Top() {
 		return nil
 	}
@@ -111,7 +111,7 @@ func (k *taking) tallies(power int) []notation.Line {
 
 // counts writes how many pieces lie in each tray; those of two places may have
 // just changed.
-func (k *taking) counts(s *scene.Scene, on arithmetic.Counts, from, to int) {
+func (k *blockTaking) counts(s *scene.Scene, on arithmetic.Counts, from, to int) {
 	for power := k.mat.top; power >= 0; power-- {
 		role := scene.First
 		switch {
@@ -126,7 +126,7 @@ func (k *taking) counts(s *scene.Scene, on arithmetic.Counts, from, to int) {
 
 // trade draws the pieces after a trade: the one that went as a ghost, the ten
 // that came.
-func (k *taking) trade(s *scene.Scene, move arithmetic.TradeDown) {
+func (k *blockTaking) trade(s *scene.Scene, move arithmetic.TradeDown) {
 	from, to, on := move.From, move.From-1, move.After
 	for power := k.mat.top; power >= 0; power-- {
 		stay := on[power]
@@ -144,7 +144,7 @@ func (k *taking) trade(s *scene.Scene, move arithmetic.TradeDown) {
 }
 
 // take draws the pieces while those of one place are taken away.
-func (k *taking) take(s *scene.Scene, move arithmetic.TakePlace) {
+func (k *blockTaking) take(s *scene.Scene, move arithmetic.TakePlace) {
 	k.mat.layAll(s, 0, move.After, ofFirst)
 	k.mat.lay(s, move.Power, 0, move.Left, move.From, ofFirst.gone())
 	k.mat.strike(s, move.Power, 0, move.Left, move.From, scene.OfSecond)
@@ -158,19 +158,19 @@ func (k *taking) take(s *scene.Scene, move arithmetic.TakePlace) {
 
 // finish puts the pieces of a step on its mat. A step whose pieces are the
 // answer shows the number laid out when the answer is hidden.
-func (k *taking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark string) {
+func (k *blockTaking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark string) {
 	line := words.BlocksStepTitle(k.problem, title)
 	desc := words.BlocksDescOn(on, k.mat.top)
 	if mark != "" {
 		desc = mark + " " + desc
 	}
 	if on.Total() != k.read.Number {
-		add(s, scene.Always, shown)
+		addPart(s, scene.Always, shown)
 		s.Title, s.Desc = scene.Same(line), scene.Same(desc)
 		return
 	}
-	add(s, scene.ShownOnly, shown)
-	add(s, scene.HiddenOnly, k.posed(false))
+	addPart(s, scene.ShownOnly, shown)
+	addPart(s, scene.HiddenOnly, k.posed(false))
 	s.Title = scene.Same(line)
 	s.Desc = scene.Telling{Shown: desc, Hidden: k.asked()}
 }
@@ -178,7 +178,7 @@ func (k *taking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark
 // posed is the problem before any move: the first number laid out, and under
 // each tray what is to be taken from it. In columns, the digits and a question
 // mark stand above and below.
-func (k *taking) posed(inColumns bool) *scene.Scene {
+func (k *blockTaking) posed(inColumns bool) *scene.Scene {
 	s := &scene.Scene{}
 	k.mat.layAll(s, 0, k.laid.Counts, ofFirst)
 	for power := k.mat.top; power >= 0; power-- {
@@ -192,7 +192,7 @@ func (k *taking) posed(inColumns bool) *scene.Scene {
 	return s
 }
 
-func (k *taking) asked() string {
+func (k *blockTaking) asked() string {
 	_, second, _ := k.problem.Operands()
 	b, _ := second.Int64()
 	return words.BlocksDescLaid(k.laid) + " " + words.BlocksTakeAway(b, k.second)
@@ -200,7 +200,7 @@ func (k *taking) asked() string {
 
 // whole is the story in one picture: the pieces after the trades, what is taken
 // away struck through, and what that leaves in each place.
-func (k *taking) whole() *scene.Scene {
+func (k *blockTaking) whole() *scene.Scene {
 	shown, lines := &scene.Scene{}, []notation.Line{}
 	var crossed arithmetic.Counts
 	for power := k.mat.top; power >= 0; power-- {
@@ -218,8 +218,8 @@ func (k *taking) whole() *scene.Scene {
 		}
 	}
 	s := k.mat.base("")
-	add(s, scene.ShownOnly, shown)
-	add(s, scene.HiddenOnly, k.posed(len(lines) > 1))
+	addPart(s, scene.ShownOnly, shown)
+	addPart(s, scene.HiddenOnly, k.posed(len(lines) > 1))
 	a, b, _ := k.problem.Operands()
 	asked := join(numeral(a, scene.First), "−", numeral(b, scene.Second), "=")
 	answered := join(asked, ofRole(k.read.Number, scene.Result))

@@ -56,6 +56,7 @@ type Step struct {
 
 // All lists the models in the order they are tried.
 var All = []*Model{
+	BaseTenBlocks,
 	Array,
 	FractionBars,
 }

@@ -135,9 +135,9 @@ func BlocksTradeDown(m arithmetic.TradeDown, from int64, again bool) (title stri
 	trade := Say("Trade "+one+" for ", In(scene.Moved, ten), ".")
 	switch {
 	case again && m.From == m.Short+1:
-		ask = Say("Now can we make more " + short + "?")
+		ask = Say("Can we make " + short + " now?")
 	case again:
-		ask = Say("Can we get down to the " + short + " yet?")
+		ask = Say("What do we trade next?")
 	case m.From > m.Short+1:
 		var none []string
 		for power := m.From - 1; power > m.Short; power-- {
@@ -179,10 +179,8 @@ func BlocksCompare(m arithmetic.ComparePlace, more bool) (title string, hands, a
 	ask = Say("Which number has more " + name + "?")
 	first, second := In(scene.First, pieces(m.Power, m.First)), In(scene.Second, pieces(m.Power, m.Second))
 	switch {
-	case m.Relation == arithmetic.Less:
-		return title, Say("Look at the "+name+": ", first, " are fewer than ", second, ". No need to look further."), ask
-	case m.Relation == arithmetic.Greater:
-		return title, Say("Look at the "+name+": ", first, " are more than ", second, ". No need to look further."), ask
+	case m.Relation != arithmetic.Equal:
+		return title, Say("Look at the "+name+": ", differ(m), ". No need to look further."), ask
 	case more:
 		return title, Say("Look at the "+name+": ", first, " and ", second, ". They are the same, so go on to the next place."), ask
 	}
@@ -211,10 +209,6 @@ func BlocksWhy(m arithmetic.WriteSign, last arithmetic.ComparePlace, top int) Ph
 	if m.Relation == arithmetic.Equal {
 		return Say(related(m), ": they have the same digit in every place.")
 	}
-	than := " fewer than "
-	if m.Relation == arithmetic.Greater {
-		than = " more than "
-	}
 	var same []string
 	for power := top; power > last.Power; power-- {
 		same = append(same, Place(power, 2))
@@ -223,12 +217,20 @@ func BlocksWhy(m arithmetic.WriteSign, last arithmetic.ComparePlace, top int) Ph
 	if len(same) > 0 {
 		lead = ": the " + List(same) + " are the same, and "
 	}
-	are := "are"
-	if last.First == 1 {
-		are = "is"
+	return Say(related(m), lead, differ(last), ".")
+}
+
+// differ says which of two digits is more: 4 tens are fewer than 7 tens.
+func differ(m arithmetic.ComparePlace) Phrase {
+	than := " fewer than "
+	if m.Relation == arithmetic.Greater {
+		than = " more than "
 	}
-	return Say(related(m), lead, In(scene.First, pieces(last.Power, last.First)), " "+are+than,
-		In(scene.Second, pieces(last.Power, last.Second)), ".")
+	are := " are"
+	if m.First == 1 {
+		are = " is"
+	}
+	return Say(In(scene.First, pieces(m.Power, m.First)), are+than, In(scene.Second, pieces(m.Power, m.Second)))
 }
 
 // BlocksStepTitle names the picture of one step.
