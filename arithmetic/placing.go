@@ -9,9 +9,10 @@ type DrawStretch struct{ Lo, Hi Number }
 // stretch between two long marks for another number.
 type CutStretch struct {
 	Nth   int    // of the numbers of the problem, from 0
-	Parts int64  // in one whole, or between two long marks
+	Parts int64  // in one long stretch
 	Each  Number // one part
-	Of    Number // the fraction that the line was cut for
+	Long  Number // what is cut: a whole, a hundred
+	Of    Number // the number that the line was cut for
 }
 
 // MarkOnLine counts parts from the left end and marks the point they reach.
@@ -70,14 +71,14 @@ func PlaceOnLine(p Problem, room int64) (Working, Stretch, error) {
 		return Working{}, t, err
 	}
 	s := t.Scale
-	w := Working{Problem: p, Moves: []Move{DrawStretch{s.Write(t.Lo), s.Write(t.Hi)}}}
+	w := Working{Problem: p, Moves: []Move{DrawStretch{s.WriteShort(t.Lo), s.WriteShort(t.Hi)}}}
 	cut := map[int64]bool{}
 	for i, n := range numbers {
 		if c, ok := cutFor(t, i, n); ok && !cut[c.Parts] {
 			cut[c.Parts] = true
 			w.Moves = append(w.Moves, c)
 		}
-		w.Moves = append(w.Moves, MarkOnLine{i, n, s.Write(t.Lo), counts(t, n)})
+		w.Moves = append(w.Moves, MarkOnLine{i, n, s.WriteShort(t.Lo), counts(t, n)})
 	}
 	return answerPlaced(w, s, numbers), t, nil
 }
@@ -120,18 +121,18 @@ func cutFor(t Stretch, nth int, n Number) (c CutStretch, ok bool) {
 		if den == 1 || t.Scale.Parts%den != 0 || (t.Hi-t.Lo)/(t.Scale.Parts/den) > mostMarks {
 			return c, false
 		}
-		return CutStretch{nth, den, Frac(fraction.Must(1, den)), n}, true
+		return CutStretch{nth, den, Frac(fraction.Must(1, den)), Int(1), n}, true
 	}
 	if t.Scale.Form == Common || t.Scale.Form == Mixed {
 		if den := n.Value.Den(); den > 1 && t.Scale.Parts%den == 0 && (t.Hi-t.Lo)/(t.Scale.Parts/den) <= mostMarks {
-			return CutStretch{nth, den, InPlaces(1, n.Places), n}, true
+			return CutStretch{nth, den, InPlaces(1, n.Places), Int(1), n}, true
 		}
 		return c, false
 	}
 	if t.Mark == 0 {
 		return c, false
 	}
-	return CutStretch{nth, t.Long / t.Mark, t.Scale.Write(t.Mark), n}, true
+	return CutStretch{nth, t.Long / t.Mark, t.Scale.WriteShort(t.Mark), t.Scale.WriteShort(t.Long), n}, true
 }
 
 // counts are the lengths that lead from the left end to a number: wholes and

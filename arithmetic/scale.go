@@ -97,3 +97,15 @@ func FinalName(n Number) Number {
 	}
 	return AsMixed(n.Value.Simplest())
 }
+
+// WriteShort is [Scale.Write] without the zeros that a decimal does not need on
+// the scale of a line: 0, 0.1, 0.25, 1.
+func (s Scale) WriteShort(units int64) Number {
+	if s.Form != Decimal {
+		return s.Write(units)
+	}
+	for s.Places > 0 && units%10 == 0 {
+		units, s.Places = units/10, s.Places-1
+	}
+	return InPlaces(units, s.Places)
+}

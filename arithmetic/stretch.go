@@ -12,11 +12,12 @@ type Stretch struct {
 	Lo, Hi int64 // the ends; Lo is 0 where the line can begin there
 	Mark   int64 // units from one small mark to the next; 0 when there are none
 	Long   int64 // units from one long mark to the next, counted from 0
+	Unit   int64 // every mark and number is a multiple of so many units from Lo; 0 is 1
 }
 
 // Exact reports whether the stretch can be drawn on so many steps with every
-// unit on a step.
-func (t Stretch) Exact(room int64) bool { return t.Hi-t.Lo <= room }
+// mark and number on a step.
+func (t Stretch) Exact(room int64) bool { return (t.Hi-t.Lo)/max(t.Unit, 1) <= room }
 
 // mostMarks is how many intervals of a line can still be counted.
 const mostMarks = 60
@@ -117,4 +118,43 @@ func apart(units []int64) int64 {
 		}
 	}
 	return gap
+}
+
+// JumpStretch chooses the stretch of line on which hops between the stops can be
+// drawn to scale, with every stop on one of room steps and no hop narrower than
+// narrowest of them. It begins at 0 where the numbers are small or the line is
+// of fractions, and else at the lowest stop. ok is false when there is none: the
+// hops are too uneven.
+func JumpStretch(s Scale, stops []int64, room, narrowest int64) (t Stretch, ok bool) {
+	lo, hi := slices.Min(stops), slices.Max(stops)
+	step, whole := roundest(stops), s.Parts
+	var tries []Stretch
+	switch wholes := max(1, (hi+whole-1)/whole); {
+	case s.Form == Common || s.Form == Mixed:
+		tries = append(tries, marked(Stretch{Scale: s, Hi: wholes * whole, Mark: 1, Long: whole}))
+	case s.Form == Decimal && wholes*10 <= 20:
+		tries = append(tries, Stretch{Scale: s, Hi: wholes * whole, Mark: whole / 10, Long: whole})
+	}
+	for _, end := range []int64{10, 20} {
+		if hi <= end*step && step >= whole {
+			tries = append(tries, Stretch{Scale: s, Hi: end * step, Mark: step, Long: 5 * step})
+		}
+	}
+	if lo == hi {
+		lo -= lo % (10 * step)
+		return Stretch{Scale: s, Lo: lo, Hi: lo + 10*step, Mark: step, Long: 5 * step, Unit: step}, true
+	}
+	if s.Form == Common || s.Form == Mixed {
+		tries = append(tries, marked(Stretch{Scale: s, Lo: lo - lo%whole, Hi: (hi + whole - 1) / whole * whole, Mark: 1, Long: whole}))
+	}
+	for _, t := range append(tries, Stretch{Scale: s, Lo: lo, Hi: hi}) {
+		t.Unit = t.Hi - t.Lo
+		for _, at := range append([]int64{t.Lo + t.Mark}, stops...) {
+			t.Unit = fraction.GCD(t.Unit, at-t.Lo)
+		}
+		if room/((t.Hi-t.Lo)/t.Unit)*(apart(stops)/t.Unit) >= narrowest {
+			return t, true
+		}
+	}
+	return t, false
 }

@@ -59,6 +59,7 @@ var All = []*Model{
 	BaseTenBlocks,
 	Array,
 	FractionBars,
+	NumberLine,
 }
 
 // Named returns the model of that name, or nil.

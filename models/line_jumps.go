@@ -1,0 +1,270 @@
+package models
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// planJumps lays out a sum or a difference as hops.
+func planJumps(p arithmetic.Problem) (*linePlan, error) {
+	a, b, ok := p.Operands()
+	if !ok {
+		return nil, errors.New(words.LineKinds)
+	}
+	if mixesForms(a, b) {
+		return nil, errors.New(words.LineMixes)
+	}
+	work, op := arithmetic.AddByJumps, arithmetic.Add
+	if p.Kind == arithmetic.Subtraction {
+		work, op = arithmetic.SubtractByJumps, arithmetic.Subtract
+	}
+	w, err := work(p)
+	if err != nil {
+		return nil, lineError(err)
+	}
+	s, err := arithmetic.CommonScale(a, b)
+	if err != nil {
+		return nil, lineError(err)
+	}
+	pl := &linePlan{problem: p, working: w, title: told(p, w.Answer)}
+	pl.asked = join(numeral(a, scene.First), notation.S(op.String()), numeral(b, scene.Second), notation.S("="), unknown())
+	pl.answered = join(pl.asked[:len(pl.asked)-1], resultLine(w.Answer))
+	k, err := pl.lay(s, a, b)
+	if err != nil {
+		return nil, err
+	}
+	if jumps := jumpsOf(w); p.Kind == arithmetic.Subtraction && len(jumps) > 0 && !jumps[0].Back {
+		pl.countUp(k, p, a, b)
+	} else {
+		pl.jumpAlong(k, p, a, b)
+	}
+	pl.sketches = []*lineSketch{k}
+	if !k.arrange() {
+		return nil, errors.New(words.LineCrowded)
+	}
+	return pl, nil
+}
+
+// mixesForms reports whether a decimal and a fraction stand together.
+func mixesForms(numbers ...arithmetic.Number) bool {
+	var fractions, decimals bool
+	for _, n := range numbers {
+		fractions = fractions || n.Form == arithmetic.Common || n.Form == arithmetic.Mixed
+		decimals = decimals || n.Form == arithmetic.Decimal || n.Form == arithmetic.Money
+	}
+	return fractions && decimals
+}
+
+// lineError says in words why a problem cannot be worked on a line.
+func lineError(err error) error {
+	switch {
+	case errors.Is(err, arithmetic.ErrNegative):
+		return errors.New(words.LineNegative)
+	case errors.Is(err, arithmetic.ErrOverflow):
+		return errors.New(words.LineLarge)
+	}
+	return errors.New(words.LineKinds)
+}
+
+// told is the title of every picture of a problem: the problem and its answer.
+func told(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
+	return scene.Telling{Shown: p.String() + " = " + words.LineAnswer(a), Hidden: p.String() + " = ?"}
+}
+
+// resultLine is an answer, with its final name where that is another.
+func resultLine(a arithmetic.Answer) notation.Line {
+	line := numeral(a.Number, scene.Result)
+	if a.Simplest != a.Number {
+		line = join(line, notation.S("="), numeral(a.Simplest, scene.Result))
+	}
+	return line
+}
+
+// lay chooses the stretch of line for all the stops of the working and begins the
+// sketch, to scale where the narrowest hop can be seen.
+func (pl *linePlan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*lineSketch, error) {
+	var stops []int64
+	needs := map[int64]int{}
+	for _, m := range pl.working.Moves {
+		switch m := m.(type) {
+		case arithmetic.StartAt:
+			stops = append(stops, s.Count(m.At))
+		case arithmetic.LookFor:
+			stops = append(stops, s.Count(m.Total))
+			if !m.Start {
+				stops = append(stops, s.Count(m.Known))
+			}
+		case arithmetic.Jump:
+			stops = append(stops, s.Count(m.From), s.Count(m.To))
+			label := scene.Text{Size: scene.Small, Runs: runsOf("+", m.By)}
+			needs[s.Count(m.By)] = label.Width() + 2*labelGap
+		}
+	}
+	t, ok := arithmetic.JumpStretch(s, stops, brokenRoom, leastHop)
+	if ok {
+		k := &lineSketch{lineRuler: rulerFor(t), mark: t.Mark, long: t.Long, scale: s, hush: -1}
+		if t.Mark > 0 {
+			k.numbered = t.Long
+		}
+		return k, nil
+	}
+	if s.Form == arithmetic.Common || s.Form == arithmetic.Mixed {
+		return nil, errors.New(words.LineFine)
+	}
+	pl.uneven = true
+	return &lineSketch{lineRuler: unevenRuler(stops, needs), scale: s, hush: -1}, nil
+}
+
+// fromZero marks a number as the length from 0, where the line begins there, or
+// else as a point.
+func (k *lineSketch) fromZero(n arithmetic.Number, role scene.Role, of scene.Of) lineStop {
+	at := k.scale.Count(n)
+	stop := lineStop{at: at, label: runsOf("", n), role: role, of: of, dot: true}
+	if !k.broken && k.lo == 0 && at > 0 && !k.uneven() {
+		k.lengths = append(k.lengths, lineLength{to: at, role: role, of: of, worth: n.Value})
+		return stop
+	}
+	stop.worth = n.Value
+	return stop
+}
+
+// jumpAlong tells hops from the first number: every landing is named, the last
+// one is the answer.
+func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmetic.Number) {
+	jumps := jumpsOf(pl.working)
+	sign := "+"
+	if p.Kind == arithmetic.Subtraction {
+		sign = "−"
+	}
+	k.addStop(k.fromZero(a, scene.First, scene.OfFirst))
+	done := 0
+	for i, m := range pl.working.Moves {
+		switch m := m.(type) {
+		case arithmetic.StartAt:
+			pl.step(words.LineStart(p, a, b, jumps), pl.asked, splitLine(b, jumps))
+		case arithmetic.Recut:
+			pl.step(words.LineRecut(m),
+				join(numeral(m.First, scene.First), notation.S("="), numeral(m.FirstAs, scene.First)),
+				join(numeral(m.Second, scene.Second), notation.S("="), numeral(m.SecAs, scene.Second)))
+		case arithmetic.Jump:
+			done++
+			last := done == len(jumps)
+			k.hops = append(k.hops, lineHop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: runsOf(sign, m.By),
+				role: scene.Second, of: scene.OfSecond, worth: m.By.Value, step: i})
+			k.addStop(k.landing(m, i, last, pl.working.Answer))
+			pl.step(words.LineJump(m, last), jumpLine(m, sign, last))
+		}
+	}
+	if len(jumps) == 0 {
+		pl.step(words.LineStay(p, a), join(pl.answered))
+	}
+	pl.desc = words.LineJumpsDesc(p, jumps, pl.working.Answer, k.broken)
+}
+
+// landing is where a hop lands; the last one is the answer.
+func (k *lineSketch) landing(m arithmetic.Jump, step int, last bool, a arithmetic.Answer) lineStop {
+	stop := lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), role: scene.Ink, step: step}
+	if last {
+		stop.role, stop.of, stop.dot, stop.asked, stop.worth = scene.Result, scene.OfAnswer, true, true, a.Number.Value
+		stop.label = runsOf("", a.Number)
+	}
+	return stop
+}
+
+// addStop adds a stop; where one stands already the first one stays.
+func (k *lineSketch) addStop(s lineStop) {
+	for _, other := range k.stops {
+		if other.at == s.at {
+			return
+		}
+	}
+	k.stops = append(k.stops, s)
+}
+
+// jumpLine is a hop in symbols: 345 + 200 = 545.
+func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
+	role := scene.Ink
+	if last {
+		role = scene.Result
+	}
+	return join(numeral(m.From, scene.Ink), notation.S(sign), numeral(m.By, scene.Moved), notation.S("="), numeral(m.To, role))
+}
+
+// splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
+// nothing when there is one hop.
+func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
+	if len(jumps) < 2 {
+		return nil
+	}
+	line := join(numeral(b, scene.Second), notation.S("="))
+	for i, j := range jumps {
+		if i > 0 {
+			line = join(line, notation.S("+"))
+		}
+		line = join(line, numeral(j.By, scene.Second))
+	}
+	return line
+}
+
+func jumpsOf(w arithmetic.Working) []arithmetic.Jump {
+	var jumps []arithmetic.Jump
+	for _, m := range w.Moves {
+		if j, ok := m.(arithmetic.Jump); ok {
+			jumps = append(jumps, j)
+		}
+	}
+	return jumps
+}
+
+// countUp tells a difference as the way from the second number up to the first.
+func (pl *linePlan) countUp(k *lineSketch, p arithmetic.Problem, a, b arithmetic.Number) {
+	jumps := jumpsOf(pl.working)
+	k.addStop(lineStop{at: k.scale.Count(b), label: runsOf("", b), role: scene.Second, of: scene.OfSecond, worth: b.Value, dot: true})
+	k.addStop(lineStop{at: k.scale.Count(a), label: runsOf("", a), role: scene.First, of: scene.OfFirst, worth: a.Value, dot: true})
+	pl.step(words.LineCountUpStart(a, b), pl.asked,
+		join(numeral(b, scene.Second), notation.S("+"), unknown(), notation.S("="), numeral(a, scene.First)))
+	pl.wayBetween(k, b, a, jumps, "+", 1)
+	pl.desc = words.LineWayDesc(p, b, a, jumps, pl.working.Answer, k.broken)
+}
+
+// wayBetween tells the hops from one known number to another. With the answer
+// hidden it is one dashed hop with a question mark. begin is the step of the
+// first hop.
+func (pl *linePlan) wayBetween(k *lineSketch, from, to arithmetic.Number, jumps []arithmetic.Jump, sign string, begin int) {
+	question := []scene.Run{{Text: "?"}}
+	pose := lineHop{from: k.scale.Count(from), to: k.scale.Count(to), label: question, role: scene.Hidden, finish: scene.Dashed, alone: true}
+	if len(jumps) > 0 {
+		hidden, first := pose, pose
+		hidden.when = scene.HiddenOnly
+		first.when, first.until = scene.ShownOnly, begin
+		k.hops = append(k.hops, hidden, first)
+	}
+	for i, m := range jumps {
+		label := runsOf(sign, m.By)
+		k.hops = append(k.hops, lineHop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: label,
+			role: scene.Result, of: scene.OfAnswer, worth: m.By.Value, when: scene.ShownOnly, step: begin + i})
+		k.addStop(lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), step: begin + i, when: scene.ShownOnly})
+		pl.step(words.LineJump(m, i == len(jumps)-1), jumpLine(m, sign, false))
+	}
+	for _, m := range pl.working.Moves {
+		if m, ok := m.(arithmetic.AddJumps); ok {
+			pl.step(words.LineAddJumps(m, from, to), sumLine(m), pl.answered)
+		}
+	}
+}
+
+// sumLine adds hops: 2 + 20 + 45 = 67.
+func sumLine(m arithmetic.AddJumps) notation.Line {
+	var line notation.Line
+	for i, n := range m.Hops {
+		if i > 0 {
+			line = join(line, notation.S("+"))
+		}
+		line = join(line, numeral(n, scene.Ink))
+	}
+	return join(line, notation.S("="), numeral(m.Sum, scene.Result))
+}

@@ -1,0 +1,201 @@
+package models
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// planPair lays out two numbers to compare on one line: the parts and the name of
+// the first stand above it, those of the second below. Equal numbers are one
+// point with two names.
+//
+//	        1/4   2/4   3/4
+//	   [----|-----|-----]          the first, in its parts
+//	---+--+--+--+--+--+--+--+---+-->
+//	   [--|--|--|--|--|--]         the second, in its parts
+//	   0                6/8     1
+func planPair(p arithmetic.Problem) (*linePlan, error) {
+	a, b, _ := p.Operands()
+	w, t, err := arithmetic.PlaceOnLine(p, brokenRoom)
+	if err != nil || !t.Exact(brokenRoom) && fractional(t.Scale) {
+		return nil, errors.New(words.LineFine)
+	}
+	pl := &linePlan{problem: p, working: w}
+	k := pl.layPoints(t, a, b)
+	if pl.uneven && fractional(t.Scale) {
+		return nil, errors.New(words.LineClose)
+	}
+	look := w.Moves[len(w.Moves)-1].(arithmetic.LookAtPoints)
+	draw := w.Moves[0].(arithmetic.DrawStretch)
+	k.mark = 0
+	pl.sketches = []*lineSketch{k}
+	pl.step(words.LineDraw(draw, k.broken), comparedLine(a, b, notation.S("?")))
+	sides := [2]pairSide{{scene.First, scene.OfFirst, -1}, {scene.Second, scene.OfSecond, 1}}
+	for i, m := range w.Moves[1:] {
+		step := i + 1
+		switch m := m.(type) {
+		case arithmetic.CutStretch:
+			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), step: step, side: cutSideOf(w, m, sides)})
+			pl.step(words.LineCut(m, k.broken), partsLine(m))
+		case arithmetic.MarkOnLine:
+			k.band(m, sides[m.Nth], step)
+			pl.step(words.LineMark(m), countLine(m))
+		case arithmetic.LookAtPoints:
+			k.meet(m, sides, step)
+			pl.step(words.LineLook(p, m), comparedLine(a, b, notation.S(m.Relation.String())))
+		}
+	}
+	pl.claims(look, numeral(a, scene.First), numeral(b, scene.Second))
+	pl.desc = words.LinePairDesc(p, w, look)
+	k.ends(draw)
+	if !k.arrange() {
+		return nil, errors.New(words.LineCrowded)
+	}
+	return pl, nil
+}
+
+// claims writes the foot, the title and the reason of a claim or a comparison.
+func (pl *linePlan) claims(look arithmetic.LookAtPoints, left, right notation.Line) {
+	sign := notation.S(look.Relation.String())
+	pl.answered = join(left, sign, right)
+	pl.asked = join(left, notation.N("?", scene.Hidden), right)
+	if pl.problem.Kind == arithmetic.Claim {
+		pl.asked = join(notation.W(words.LineIs), left, notation.S(pl.problem.Rel.String()), right, notation.S("?"))
+	}
+	pl.title = words.LineClaimTitle(pl.problem, pl.working.Answer)
+	pl.why = words.LineWhy(pl.problem, look)
+}
+
+// pairSide is where a number of a pair is drawn: -1 above the line, 1 below.
+type pairSide struct {
+	role scene.Role
+	of   scene.Of
+	side int
+}
+
+func comparedLine(a, b arithmetic.Number, sign notation.Term) notation.Line {
+	return join(numeral(a, scene.First), sign, numeral(b, scene.Second))
+}
+
+// cutSideOf is where the marks of a cut stand: on the side of the number that was
+// cut for, or on both when both are counted in these parts.
+func cutSideOf(w arithmetic.Working, cut arithmetic.CutStretch, sides [2]pairSide) int {
+	shared := 0
+	for _, m := range w.Moves {
+		if m, ok := m.(arithmetic.MarkOnLine); ok && m.Number.Value.Den() == cut.Each.Value.Den() {
+			shared++
+		}
+	}
+	if shared > 1 {
+		return 0
+	}
+	return sides[cut.Nth].side
+}
+
+// lineBand is a length from 0 to a number beside the line, in the parts that were
+// counted.
+type lineBand struct {
+	pairSide
+	from   int64
+	ends   []int64 // where each part ends
+	worths []fraction.Fraction
+	step   int
+	dashed bool // what the shorter one lacks; it is worth nothing
+}
+
+// lineCut is a cutting of the line: marks every so many units, on one side of it
+// or, when side is 0, on both.
+type lineCut struct {
+	every int64
+	step  int
+	side  int
+}
+
+const (
+	bandHigh = 20 // a band beside the line
+	cutSide  = 26 // a mark on one side of the line
+)
+
+// band adds a number of a pair: its length in its parts where the line begins at
+// 0, and its point with its name.
+func (k *lineSketch) band(m arithmetic.MarkOnLine, s pairSide, step int) {
+	end := k.scale.Count(m.Number)
+	stop := lineStop{at: end, label: runsOf("", m.Number), role: s.role, of: s.of, step: step, size: scene.Middle, side: s.side, dot: true}
+	if k.broken || k.uneven() || end == 0 {
+		stop.worth = m.Number.Value
+		k.stops = append(k.stops, stop)
+		return
+	}
+	b := lineBand{pairSide: s, from: k.scale.Count(m.From), step: step}
+	at := b.from
+	for _, c := range m.Counts {
+		each, times, worth := k.scale.Count(c.Each), c.Times, c.Each.Value
+		if k.x(at+each)-k.x(at) < leastHop {
+			worth, _ = worth.Mul(fraction.Whole(times))
+			each, times = each*times, 1
+		}
+		for range times {
+			at += each
+			b.ends, b.worths = append(b.ends, at), append(b.worths, worth)
+		}
+	}
+	k.bands, k.stops = append(k.bands, b), append(k.stops, stop)
+}
+
+// drawBand draws a length part by part.
+func (k *lineSketch) drawBand(st *lineStory, b lineBand, axis int) {
+	y := axis
+	if b.side < 0 {
+		y = axis - bandHigh
+	}
+	at := b.from
+	for i, end := range b.ends {
+		it := scene.Item{Shape: scene.Rect{X: k.x(at), Y: y, W: k.x(end) - k.x(at), H: bandHigh}, Role: b.role, Of: b.of}
+		if b.dashed {
+			it.Finish, it.When = scene.Dashed, scene.ShownOnly
+		} else {
+			it.Worth = b.worths[i]
+		}
+		st.add(b.step, 0, it)
+		at = end
+	}
+}
+
+// drawCut draws the marks of a cutting.
+func (k *lineSketch) drawCut(st *lineStory, c lineCut, axis int) {
+	up, down := tickUp-2, tickDown-2
+	if len(k.bands) > 0 {
+		up, down = cutSide, cutSide
+	}
+	switch {
+	case c.side < 0:
+		down = 0
+	case c.side > 0:
+		up = 0
+	}
+	it := k.comb(c.every, axis, up, down)
+	it.Role = scene.Ink
+	st.add(c.step, 0, it)
+}
+
+// meet shows how two points stand to each other: a stroke through the one point
+// of both, or the length that the first to end lacks.
+func (k *lineSketch) meet(m arithmetic.LookAtPoints, sides [2]pairSide, step int) {
+	a, b := k.scale.Count(m.First), k.scale.Count(m.Second)
+	if a == b {
+		k.stroke, k.strokeStep = k.x(a), step
+		return
+	}
+	side := sides[0].side
+	if b < a {
+		side = sides[1].side
+	}
+	if len(k.bands) > 0 {
+		k.bands = append(k.bands, lineBand{pairSide: pairSide{scene.Result, scene.OfNothing, side}, from: min(a, b), ends: []int64{max(a, b)}, step: step, dashed: true})
+	}
+}

@@ -1,0 +1,197 @@
+package words
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// What a number line is made with, and what stands on it.
+const (
+	LinePaper  = "strip of paper with a line on it"
+	LineMarker = "small counter to hop along it"
+
+	LineHalfway        = "halfway"
+	LineUneven         = "not to scale"
+	LineUnevenSentence = "The line is not to scale."
+	LineWhere          = "Where is"
+	LineIs             = "Is"
+	LineOrderAsk       = "Which comes first?"
+)
+
+// Why a problem does not fit on a number line.
+const (
+	LineKinds         = "it shows sums, differences, one missing number, rounding, and numbers to place or compare"
+	LineNegative      = "it starts at 0, and this goes below 0"
+	LineLarge         = "it goes to 9,999,999"
+	LineFine          = "these parts are too small to be drawn exactly; it takes denominators to about 600 and three decimal places"
+	LineClose         = "the points would be too close together to tell apart"
+	LineMixes         = "a sum of a decimal and a fraction has no common way of writing; write both as fractions or both as decimals"
+	LineNoSuch        = "the missing number would be less than 0"
+	LineCrowded       = "the numbers are too long to stand side by side on one line"
+	LineManyPoints    = "it has room for 1 to 6 numbers"
+	LineRoundingKinds = "it rounds whole numbers and decimals to the nearest 1, 10, 100 and so on"
+	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
+	LineTrainTooFine  = "the hops would be too small to see beside the longest"
+)
+
+// LineTold is a step of a number line in words.
+type LineTold struct {
+	Title      string
+	Hands, Ask Phrase
+	Desc       scene.Telling
+}
+
+// said is a number as it is read aloud where that helps: fractions in words.
+func said(n arithmetic.Number) string {
+	if n.Form == arithmetic.Common && n.Value.Den() <= 100 && n.Value.Den() > 1 && n.Value.Num() <= 100 ||
+		n.Form == arithmetic.Mixed && n.Value.Den() <= 100 {
+		return NumberName(n)
+	}
+	return n.String()
+}
+
+// LineAnswer is an answer with its final name: 6/4 = 1 1/2.
+func LineAnswer(a arithmetic.Answer) string {
+	if a.Simplest != a.Number && a.Simplest != (arithmetic.Number{}) {
+		return a.Number.String() + " = " + a.Simplest.String()
+	}
+	return a.Number.String()
+}
+
+// way is "forward" or "back".
+func way(back bool) string {
+	if back {
+		return "back"
+	}
+	return "forward"
+}
+
+// LineStart says where to begin.
+func LineStart(p arithmetic.Problem, a, b arithmetic.Number, jumps []arithmetic.Jump) LineTold {
+	told := LineTold{
+		Title: "Start at " + a.String(),
+		Hands: Say("Draw a line and put the counter on ", In(scene.First, said(a)), "."),
+		Ask:   Say("Will the answer be to the right or to the left of ", In(scene.First, said(a)), "?"),
+		Desc:  scene.Same("A number line with a point at " + a.String() + "."),
+	}
+	if len(jumps) > 1 {
+		told.Hands = append(told.Hands, Say(" You will jump ", In(scene.Second, said(b)), " "+way(jumps[0].Back)+", in parts that are easy to jump.")...)
+	}
+	return told
+}
+
+// LineRecut says how two fractions get common parts.
+func LineRecut(m arithmetic.Recut) LineTold {
+	parts := Parts(m.Parts, 2)
+	return LineTold{
+		Title: "Cut the line in " + parts,
+		Hands: Say("Cut each whole in "+arithmetic.Grouped(m.Parts)+" equal parts. Now both can be counted: ", In(scene.First, said(m.First)), " is ",
+			In(scene.First, said(m.FirstAs)), ", and ", In(scene.Second, said(m.Second)), " is ", In(scene.Second, said(m.SecAs)), "."),
+		Ask:  Say("Which parts fit both fractions?"),
+		Desc: scene.Same("The line is cut in " + parts + ", so that " + m.First.String() + " is " + m.FirstAs.String() + " and " + m.Second.String() + " is " + m.SecAs.String() + "."),
+	}
+}
+
+// LineJump tells one hop.
+func LineJump(m arithmetic.Jump, last bool) LineTold {
+	by, to := said(m.By), said(m.To)
+	told := LineTold{
+		Title: "Jump " + way(m.Back) + " " + m.By.String(),
+		Hands: Say("Jump ", In(scene.Moved, by), " "+way(m.Back)+" from "+said(m.From)+". You land on "+to+"."),
+		Ask:   Say("Where do you land?"),
+	}
+	if m.Round {
+		told.Hands = Say("Jump ", In(scene.Moved, by), " "+way(m.Back)+" to reach the round number "+to+".")
+		told.Ask = Say("How far is it to the next round number?")
+	}
+	hop := "A jump of " + m.By.String() + " " + way(m.Back) + " from " + m.From.String()
+	told.Desc = scene.Same(hop + " lands on " + m.To.String() + ".")
+	if last {
+		told.Desc.Hidden = hop + " lands on the number that is asked for."
+	}
+	return told
+}
+
+// LineStay tells that nothing is added or taken away.
+func LineStay(p arithmetic.Problem, a arithmetic.Number) LineTold {
+	return LineTold{
+		Title: "Stay where you are",
+		Hands: Say("There is nothing to jump, so stay on ", In(scene.Result, said(a)), "."),
+		Ask:   Say("How far do you jump?"),
+		Desc:  scene.Same("There is no jump: the counter stays on " + a.String() + "."),
+	}
+}
+
+// LineCountUpStart says that a difference is the way between two points.
+func LineCountUpStart(a, b arithmetic.Number) LineTold {
+	return LineTold{
+		Title: "Mark both numbers",
+		Hands: Say("Mark ", In(scene.Second, b.String()), " and ", In(scene.First, a.String()), " on a line. How far it is from one to the other is the difference."),
+		Ask:   Say("How far is it from ", In(scene.Second, b.String()), " up to ", In(scene.First, a.String()), "?"),
+		Desc:  scene.Same("A number line with points at " + b.String() + " and " + a.String() + ". The way between them is asked for."),
+	}
+}
+
+// LineAddJumps adds the hops between two numbers.
+func LineAddJumps(m arithmetic.AddJumps, from, to arithmetic.Number) LineTold {
+	hops := make([]string, len(m.Hops))
+	for i, n := range m.Hops {
+		hops[i] = n.String()
+	}
+	between := "from " + from.String() + " to " + to.String()
+	return LineTold{
+		Title: "Add the jumps",
+		Hands: Say("Add your jumps "+between+": "+List(hops)+" make ", In(scene.Result, said(m.Sum)), "."),
+		Ask:   Say("How far did you jump in all?"),
+		Desc: scene.Telling{Shown: "The jumps " + between + " are " + List(hops) + ", " + m.Sum.String() + " in all.",
+			Hidden: "How far is it " + between + "?"},
+	}
+}
+
+// jumpList is "200 forward to 545, 70 forward to 615 and 8 forward to 623"; the
+// last landing is left out where it is not to be given away.
+func jumpList(jumps []arithmetic.Jump, hidden bool) string {
+	list := make([]string, len(jumps))
+	for i, j := range jumps {
+		list[i] = j.By.String() + " " + way(j.Back)
+		if !hidden || i < len(jumps)-1 {
+			list[i] += " to " + j.To.String()
+		}
+	}
+	return List(list)
+}
+
+// lineOf is how a line begins.
+func lineOf(broken bool) string {
+	if broken {
+		return "A number line that does not begin at 0."
+	}
+	return "A number line from 0."
+}
+
+// LineJumpsDesc describes a sum or difference in hops.
+func LineJumpsDesc(p arithmetic.Problem, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
+	first, second, _ := p.Operands()
+	t := lineOf(broken) + " Start at " + first.String() + "."
+	if len(jumps) == 0 {
+		t += " There is nothing to jump."
+		return scene.Telling{Shown: t + " So " + p.String() + " = " + a.Number.String() + ".", Hidden: t + " What is " + p.String() + "?"}
+	}
+	if len(jumps) > 1 {
+		t += " The " + second.String() + " is jumped in parts."
+	}
+	return scene.Telling{
+		Shown:  t + " Jump " + jumpList(jumps, false) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
+		Hidden: t + " Jump " + jumpList(jumps, true) + ". Where do you land? " + p.String() + " = ?",
+	}
+}
+
+// LineWayDesc describes the way from one number to another.
+func LineWayDesc(p arithmetic.Problem, from, to arithmetic.Number, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
+	t := lineOf(broken) + " Points at " + from.String() + " and " + to.String() + "."
+	shown := t + " They are one point, so the jump is " + a.Number.String() + "."
+	if len(jumps) > 0 {
+		shown = t + " From " + from.String() + ", jump " + jumpList(jumps, false) + ". That is " + a.Number.String() + " in all."
+	}
+	return scene.Telling{Shown: shown, Hidden: t + " A dashed jump with a question mark goes from " + from.String() + " to " + to.String() + ": how far is it?"}
+}
