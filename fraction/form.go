@@ -1,5 +1,7 @@
 package fraction
 
+import "math"
+
 // CutFiner cuts every part in n equal ones: 3/4 cut finer by 2 is 6/8.
 // The amount does not change. n must be at least 1. (CCSS 4.NF.A.1)
 func (f Fraction) CutFiner(n int64) (Fraction, error) {
@@ -66,13 +68,14 @@ func FromMixed(wholes int64, part Fraction) (Fraction, error) {
 }
 
 // GCD is the greatest common divisor of the magnitudes of a and b, by Euclid's
-// algorithm (Elements VII.2); GCD(0, 0) is 1 so that it can always divide.
+// algorithm (Elements VII.2). It is 1 for GCD(0, 0), so that it can always divide,
+// and where only 2^63 divides both, which does not fit: 0 and math.MinInt64.
 func GCD(a, b int64) int64 {
 	x, y := magnitude(a), magnitude(b)
 	for y != 0 {
 		x, y = y, x%y
 	}
-	if x == 0 || x > 1<<62 {
+	if x == 0 || x > math.MaxInt64 {
 		return 1
 	}
 	return int64(x)
