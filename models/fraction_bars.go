@@ -49,15 +49,17 @@ func fitsBars(p arithmetic.Problem) error {
 		case arithmetic.Common, arithmetic.Mixed:
 			fractions++
 		}
-		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
-			return errors.New(words.BarsTooLong(mostWholes))
-		}
 	}
 	if fractions == 0 && p.Kind != arithmetic.FractionForm && p.Kind != arithmetic.Renaming {
 		return errors.New(words.BarsNoFraction())
 	}
 	if len(numbers) > mostListed {
 		return errors.New(words.BarsTooMany(mostListed))
+	}
+	for _, n := range numbers {
+		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
+			return errors.New(words.BarsTooLong(mostWholes))
+		}
 	}
 	w, err := workBars(p)
 	switch {
@@ -187,5 +189,5 @@ func tellBars(p arithmetic.Problem) Telling {
 
 // stripPieces are the strips of paper that rows of wholes take.
 func stripPieces(rows, wholes int64) []Piece {
-	return []Piece{{Name: words.BarPiece, Count: rows * wholes}}
+	return []Piece{{Name: words.BarStrips(rows * wholes), Count: rows * wholes}}
 }

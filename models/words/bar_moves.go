@@ -43,6 +43,9 @@ func BarTogether(a, b arithmetic.Number, m arithmetic.PutTogether) Phrase {
 
 // BarAskTogether asks for an estimate.
 func BarAskTogether(a, b arithmetic.Number, m arithmetic.PutTogether) Phrase {
+	if m.First.Wholes+m.Second.Wholes > 0 {
+		return Say("About how many wholes will they be together?")
+	}
 	return Say("Will they be longer or shorter than one whole together?")
 }
 

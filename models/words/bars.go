@@ -11,13 +11,11 @@ import (
 // The words of fraction bars. A strip is one whole; a bar is a strip, or some
 // laid end to end, with parts shaded.
 
-// BarWhole, BarBothEnd, BarTakenAway and BarMore are the few words that stand in
-// the pictures.
+// BarWhole, BarBothEnd and BarMore are the few words that stand in the pictures.
 const (
 	BarWhole   = "1 whole"
 	BarBothEnd = "both end here"
 	BarMore    = "more"
-	BarTrue    = "true"
 )
 
 // BarAmount writes strips as a number: 3/4, 2, 1 3/4, and 1 5/4 while the parts
@@ -236,8 +234,8 @@ func sameCountWhy(m arithmetic.CompareEnds) Phrase {
 	return Say("Both have " + Count(count, "part") + ", and " + Parts(large, 2) + " are larger than " + Parts(small, 2) + ". ")
 }
 
-// BarPiece is what the hands work with.
-const BarPiece = "paper strip of one length"
+// BarStrips is what the hands work with.
+func BarStrips(n int64) string { return plural("paper strip", n) + " of one length" }
 
 // BarCompareTitle heads the last step of a comparison.
 const BarCompareTitle = "Compare the ends"
