@@ -105,42 +105,33 @@ func statement(p arithmetic.Problem) notation.Line {
 }
 
 // chain is what is true of the two numbers, by way of their common parts:
-// 3/4 = 9/12 < 10/12 = 5/6. It claims only what is true: the sign of a false
-// equality is crossed out.
+// 3/4 = 9/12 < 10/12 = 5/6. Of an equality that is not true it says so.
 func (c comparing) chain(m arithmetic.CompareEnds) notation.Line {
-	first, second := numeral(c.numbers[0], scene.First), numeral(c.numbers[1], scene.Second)
+	line, last := numeral(c.numbers[0], scene.First), numeral(c.numbers[1], scene.Second)
 	if c.problem.Rel == arithmetic.Equal && m.Relation != arithmetic.Equal {
-		return join(first, notation.S("≠"), second)
+		return join(line, notation.S("≠"), last)
 	}
-	line := first
+	said := line.Text()
+	add := func(sign string, name notation.Line) {
+		// A name that stands there already is not said again: 3/4 = 6/8.
+		if sign != arithmetic.Equal.String() || name.Text() != said {
+			line, said = join(line, notation.S(sign), name), name.Text()
+		}
+	}
+	sign := m.Relation.String()
 	for _, cut := range c.cuts {
 		if cut.Nth == 0 {
-			line = join(line, notation.S("="), stripsLine(cut.To, scene.First))
+			add("=", stripsLine(cut.To, scene.First))
 		}
 	}
-	line = join(line, notation.S(m.Relation.String()))
 	for _, cut := range c.cuts {
-		switch {
-		case cut.Nth == 1 && m.Relation == arithmetic.Equal && len(c.cuts) == 2:
-			// Both are the same fraction now; once is enough.
-		case cut.Nth == 1:
-			line = join(line, stripsLine(cut.To, scene.Second), notation.S("="))
+		if cut.Nth == 1 {
+			add(sign, stripsLine(cut.To, scene.Second))
+			sign = "="
 		}
 	}
-	if m.Relation == arithmetic.Equal && len(c.cuts) == 1 && c.cuts[0].Nth == 0 {
-		// Cutting the first has made the second already.
-		return join(first, notation.S("="), second)
-	}
-	return c.fitting(join(line, second), m, first, second)
-}
-
-// fitting is the long line, or the two numbers alone when it is wider than the
-// paper.
-func (c comparing) fitting(long notation.Line, m arithmetic.CompareEnds, first, second notation.Line) notation.Line {
-	if lineWidth(long) <= scene.PaperW-2*scene.Margin {
-		return long
-	}
-	return join(first, notation.S(m.Relation.String()), second)
+	add(sign, last)
+	return line
 }
 
 // lineWidth is the room that an equation at the foot takes.

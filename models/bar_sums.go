@@ -48,11 +48,9 @@ func (d *adding) picture(now added, story bool) *scene.Scene {
 // ask outlines the length that is asked for.
 func (d *adding) ask(s *scene.Scene) {
 	var end int64
-	for i, a := range d.laid {
-		if d.minus && i > 0 {
-			end -= d.long(a)
-		} else {
-			end += d.long(a)
+	for _, move := range d.working.Moves {
+		if m, ok := move.(arithmetic.CountParts); ok {
+			end = d.long(m.Total)
 		}
 	}
 	if !d.unsure(s, sumLower, sumTall, end) {
@@ -79,8 +77,10 @@ func (d *adding) upper(s *scene.Scene, now added, when scene.When) {
 		}
 	default:
 		b.runs, marks = d.putTogether(now, when)
-		if sum, err := first.Part.Add(second.Part); err == nil && (first.Part.Den() == second.Part.Den() || first.Part.Num()*second.Part.Num() == 0) {
-			b = b.cutAs(arithmetic.Strips{Wholes: first.Wholes + second.Wholes, Part: sum})
+		if den := first.Part.Den(); den == second.Part.Den() || second.Part.Num() == 0 {
+			b = d.cutAs(b, den, first.Wholes+second.Wholes)
+		} else if first.Part.Num() == 0 {
+			b = d.cutAs(b, second.Part.Den(), first.Wholes+second.Wholes)
 		}
 	}
 	d.draw(s, b, when)

@@ -57,12 +57,13 @@ func strips(s arithmetic.Strips) int64 {
 	return max(1, (s.Part.Num()+s.Part.Den()-1)/s.Part.Den())
 }
 
-// cutting says how to make parts: cut a strip into 4 equal parts.
-func cutting(n, den int64) string {
+// cutting says how to make parts: cut a strip into 4 equal parts. which says
+// more of the strips.
+func cutting(n, den int64, which string) string {
 	if n == 1 {
-		return "cut a strip into " + Count(den, "equal part")
+		return "cut a strip" + which + " into " + Count(den, "equal part")
 	}
-	return "cut " + arithmetic.Grouped(n) + " strips into " + Count(den, "equal part") + " each"
+	return "cut " + arithmetic.Grouped(n) + " strips" + which + " into " + Count(den, "equal part") + " each"
 }
 
 // upper begins a sentence: a small letter in front becomes a capital.
@@ -74,7 +75,7 @@ func BarPrepare(m arithmetic.CutWholes) Phrase {
 	case m.Cut == 0 || m.Den == 1:
 		return Say("Lay out " + barWholes(m.Uncut+m.Cut) + ".")
 	case m.Uncut == 0:
-		return Say(upper(cutting(m.Cut, m.Den)) + ".")
+		return Say(upper(cutting(m.Cut, m.Den, "")) + ".")
 	}
 	return Say("Lay out " + barWholes(m.Uncut) + ", then cut one more strip into " + Count(m.Den, "equal part") + ".")
 }
@@ -108,16 +109,16 @@ func BarAskShade(s arithmetic.Strips) Phrase {
 // BarLay says how a number of the problem is laid out; under says that another
 // lies there already.
 func BarLay(role scene.Role, n arithmetic.Number, s arithmetic.Strips, under bool) Phrase {
-	where := ""
+	where, which := "", ""
 	if under {
-		where = "under it, "
+		where, which = "under it, ", " of the same length"
 	}
 	named := In(role, n.String())
 	switch {
 	case s.Part.Den() == 1:
 		return Say(upper(where+"lay out "+barWholes(s.Wholes+s.Part.Num()))+": ", named, ".")
 	case s.Wholes == 0:
-		return Say(upper(where+cutting(strips(s), s.Part.Den()))+" and shade "+arithmetic.Grouped(s.Part.Num())+": ", named, ".")
+		return Say(upper(where+cutting(strips(s), s.Part.Den(), which))+" and shade "+arithmetic.Grouped(s.Part.Num())+": ", named, ".")
 	case s.Part.Num() == 0:
 		return Say(upper(where+"lay out "+barWholes(s.Wholes))+": ", named, ".")
 	}
@@ -242,45 +243,3 @@ const BarCompareTitle = "Compare the ends"
 
 // BarLayTitle heads the step in which a number is laid out.
 func BarLayTitle(n arithmetic.Number) string { return "Lay out " + n.String() }
-
-// BarsOtherKind and its like say why fraction bars cannot show a problem.
-func BarsOtherKind() string {
-	return "they show, compare, rename, add and subtract fractions, one number on each side"
-}
-
-// BarsNoFraction says that whole numbers need other pictures.
-func BarsNoFraction() string { return "there is no fraction in it" }
-
-// BarsTooLong says that too many wholes would be needed.
-func BarsTooLong(most int64) string {
-	return "they show at most " + Name(most) + " wholes; a number line reaches farther"
-}
-
-// BarsTooMany says that a list is too long.
-func BarsTooMany(most int) string { return "they order at most " + Name(int64(most)) + " numbers" }
-
-// BarsTooFine says that parts would be too thin to see; den is how many would
-// make a whole, 0 when that is beyond counting.
-func BarsTooFine(den int64) string {
-	if den == 0 {
-		return "the parts would be too thin to see; a number line fits better"
-	}
-	return "parts of " + arithmetic.Grouped(den) + " to a whole would be too thin to see; a number line fits better"
-}
-
-// BarsSame says that a number has the name asked for already.
-func BarsSame(p arithmetic.Problem) string {
-	switch p.Kind {
-	case arithmetic.MixedForm:
-		return "only a fraction of one whole or more has a name with wholes in it"
-	case arithmetic.FractionForm:
-		return p.Left.String() + " is one fraction already"
-	}
-	return p.Left.String() + " has that name already"
-}
-
-// BarsUneven says that no whole number fits the blank.
-func BarsUneven(p arithmetic.Problem) string { return "no whole number fits in the blank" }
-
-// BarsNegative says that more is taken away than there is.
-func BarsNegative() string { return "more is taken away than there is" }

@@ -1,0 +1,45 @@
+package words
+
+import "modeler/arithmetic"
+
+// BarsOtherKind and its like say why fraction bars cannot show a problem.
+func BarsOtherKind() string {
+	return "they show, compare, rename, add and subtract fractions, one number on each side"
+}
+
+// BarsNoFraction says that whole numbers need other pictures.
+func BarsNoFraction() string { return "there is no fraction in it" }
+
+// BarsTooLong says that too many wholes would be needed.
+func BarsTooLong(most int64) string {
+	return "they show at most " + Name(most) + " wholes; a number line reaches farther"
+}
+
+// BarsTooMany says that a list is too long.
+func BarsTooMany(most int) string { return "they order at most " + Name(int64(most)) + " numbers" }
+
+// BarsTooFine says that parts would be too thin to see; den is how many would
+// make a whole, 0 when that is beyond counting.
+func BarsTooFine(den int64) string {
+	if den == 0 {
+		return "the parts would be too thin to see; a number line fits better"
+	}
+	return "parts of " + arithmetic.Grouped(den) + " to a whole would be too thin to see; a number line fits better"
+}
+
+// BarsSame says that a number has the name asked for already.
+func BarsSame(p arithmetic.Problem) string {
+	switch p.Kind {
+	case arithmetic.MixedForm:
+		return "only a fraction of one whole or more has a name with wholes in it"
+	case arithmetic.FractionForm:
+		return p.Left.String() + " is one fraction already"
+	}
+	return p.Left.String() + " has that name already"
+}
+
+// BarsUneven says that no whole number fits the blank.
+func BarsUneven(p arithmetic.Problem) string { return "no whole number fits in the blank" }
+
+// BarsNegative says that more is taken away than there is.
+func BarsNegative() string { return "more is taken away than there is" }
