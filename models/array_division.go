@@ -1,8 +1,6 @@
 package models
 
 import (
-	"slices"
-
 	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
@@ -41,7 +39,7 @@ func tellArrayDivision(w arithmetic.Working, set arithmetic.SetOut, lines arrayL
 	placed := 0
 	for _, m := range w.Moves {
 		st := d.step(m, &placed)
-		d.conceal(st.Scene)
+		d.conceal(st.Scene, d.secret()...)
 		t.Steps = append(t.Steps, st)
 	}
 	t.Whole = d.wholeDivision()
@@ -304,33 +302,10 @@ func (d *arrayDivision) done(s *scene.Scene) {
 	}
 }
 
-// conceal puts a question mark in place of the answer wherever a step of the
-// picture happens to write the same number, as 15 left in 45 ÷ 3.
-func (d *arrayDivision) conceal(s *scene.Scene) {
-	secret := []string{arithmetic.Grouped(d.read.Found)}
+// secret are the numbers of the answer.
+func (d *arrayDivision) secret() []string {
 	if d.read.Left > 0 {
-		secret = append(secret, arithmetic.Grouped(d.read.Left))
+		return []string{arithmetic.Grouped(d.read.Found), arithmetic.Grouped(d.read.Left)}
 	}
-	given := append(arrayTokens(d.asked.Text()), "")
-	for i, it := range s.Items {
-		t, is := it.Shape.(scene.Text)
-		if !is || it.When != scene.Always {
-			continue
-		}
-		runs := slices.Clone(t.Runs)
-		changed := false
-		for k, run := range runs {
-			for _, n := range secret {
-				if slices.Contains(arrayTokens(run.Text), n) && !slices.Contains(given, n) {
-					runs[k].Text, changed = arrayConceal(runs[k].Text, n), true
-				}
-			}
-		}
-		if changed {
-			s.Items[i].When = scene.ShownOnly
-			t.Runs = runs
-			it.Shape, it.When = t, scene.HiddenOnly
-			s.Add(it)
-		}
-	}
+	return []string{arithmetic.Grouped(d.read.Found)}
 }

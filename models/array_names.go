@@ -31,8 +31,8 @@ func (p *plot) beside(s *scene.Scene, y1, y2 int, word string, names ...arrayNam
 	x -= plotBrace + plotToName + wide/2
 	y := (y1 + y2) / 2
 	if word != "" {
-		y -= 16
-		s.Add(text(scene.Ink, x, y+34, scene.Small, word))
+		y -= 18
+		s.Add(text(scene.Ink, x, y+38, scene.Small, word))
 	}
 	for _, n := range names {
 		s.Add(plotLabel(n, x, y))

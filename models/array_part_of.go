@@ -70,14 +70,14 @@ func (a *arrayPart) plan() {
 		bars.rows, bars.parts = append(bars.rows, 1), append(bars.parts, a.mark.Each)
 	}
 	left := bars.nameRoom()
-	bars.sketch(scene.PaperW-2*scene.Margin-left-free.right, plotRoom{height: min(free.height, int(a.set.Side)*64)})
+	bars.sketch(scene.PaperW-2*scene.Margin-left-free.right, plotRoom{height: int(a.set.Side) * min(64, max(44, free.height/int(a.set.Side)))})
 	bars.place(scene.Margin + left + (scene.PaperW-2*scene.Margin-left-free.right-bars.width())/2)
 	a.plot = bars
 }
 
 // draw draws the rows, with those that are asked for marked or not.
 func (a *arrayPart) draw(marked bool) *scene.Scene {
-	const around = 5 // from the marked rows to their outline
+	const around = 4 // from the marked rows to their outline
 	s := &scene.Scene{W: scene.PaperW, Title: a.title, H: a.box().Bottom() + 12 + scene.Margin}
 	a.rowsBeside(s, arrayName{words: arithmetic.Grouped(a.set.Side)})
 	b := a.box()

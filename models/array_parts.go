@@ -23,6 +23,7 @@ const (
 	plotInsideTall = 52 // the lowest part that has its name inside
 	plotPlateEdge  = 10 // from a name to the edge of its plate
 	plotOutside    = 14 // from the array to a name beside it
+	plotLineTall   = scene.Middle * 112 / 100
 )
 
 // partNames writes what the found parts come to. In a whole story with the
@@ -39,7 +40,7 @@ func (a *arrayStory) partNames(s *scene.Scene, found []arithmetic.FindPart, when
 }
 
 // facts are the names of all parts of an array split one way.
-func (a *arrayStory) facts() []string {
+func (a *plot) facts() []string {
 	var out []string
 	for _, r := range a.rows {
 		for _, c := range a.cols {
@@ -50,26 +51,37 @@ func (a *arrayStory) facts() []string {
 }
 
 func (a *arrayStory) factsBelow(s *scene.Scene, found []arithmetic.FindPart, when scene.When) {
-	const gap = 24
-	size := scene.Middle
 	var middles, lengths []int
 	facts := a.facts()
-	room := gap * (len(facts) - 1)
-	for _, fact := range facts {
-		room += scene.Advance(fact, scene.Middle, true)
+	low, high := scene.Margin, scene.PaperW-scene.Margin
+	if a.box().H < 84 {
+		low = a.x[0] - plotBandEdge // beside a low array stand the names of its rows
 	}
-	if room > scene.PaperW-2*scene.Margin {
+	size := scene.Middle
+	if plotFactsWide(facts, size) > high-low {
 		size = scene.Small
 	}
 	for j, fact := range facts {
 		middles = append(middles, a.x[j]+a.w[j]/2)
 		lengths = append(lengths, scene.Advance(fact, size, true))
 	}
-	middles = plotSpread(middles, lengths, gap, scene.Margin, scene.PaperW-scene.Margin)
+	middles = plotSpread(middles, lengths, plotFactGap, low, high)
 	y := a.box().Bottom() + 8 + arrayFactsTall/2
 	for k, f := range found {
 		a.fact(s, f, scene.Text{X: middles[f.Col], Y: y, Size: size, Bold: true}, facts[k], when)
 	}
+}
+
+// plotFactGap stands between two facts under an array.
+const plotFactGap = 24
+
+// plotFactsWide is the room that facts take beside each other.
+func plotFactsWide(facts []string, size int) int {
+	wide := plotFactGap * (len(facts) - 1)
+	for _, fact := range facts {
+		wide += scene.Advance(fact, size, true)
+	}
+	return wide
 }
 
 func (a *arrayStory) factsRight(s *scene.Scene, found []arithmetic.FindPart, when scene.When) {
@@ -104,17 +116,23 @@ func (a *arrayStory) fact(s *scene.Scene, f arithmetic.FindPart, t scene.Text, w
 // cellNames names parts inside, or right of or under the last ones.
 func (a *arrayStory) cellNames(s *scene.Scene, found []arithmetic.FindPart, when scene.When) {
 	right, below := a.cellNamesOutside()
+	size, edge := scene.Middle, plotPlateEdge
+	for k := range a.parts {
+		if _, is := right[k]; !is && scene.Advance(arithmetic.Grouped(a.parts[k]), size, true)+2*edge > a.w[k%len(a.cols)]-4 {
+			size, edge = scene.Small, 4
+		}
+	}
 	for k, f := range found {
 		words := arithmetic.Grouped(a.parts[k])
 		b := a.part(f.Row, f.Col)
-		t := scene.Words(b.X+b.W/2, b.Y+b.H/2, scene.Middle, words)
-		t.Bold = true
+		t := scene.Words(b.X+b.W/2, b.Y+b.H/2, size, words)
+		t.Bold = size == scene.Middle
 		if y, is := right[k]; is {
 			t.X, t.Y, t.Anchor = b.Right()+plotOutside, y, scene.Left
 		} else if below[k] {
 			t.Y = b.Bottom() + 8 + arrayFactsTall/2
 		} else {
-			a.plate(s, t, when)
+			a.plate(s, t, edge, when)
 		}
 		s.Add(scene.Item{Shape: t, Role: arrayRole(f.Row, f.Col), When: when})
 	}
@@ -123,7 +141,7 @@ func (a *arrayStory) cellNames(s *scene.Scene, found []arithmetic.FindPart, when
 // cellNamesOutside says which parts, counted row by row, are named to the right
 // of the array and at which height, and which under it.
 func (a *arrayStory) cellNamesOutside() (right map[int]int, below map[int]bool) {
-	const tall, gap = scene.Middle * 112 / 100, 2
+	const tall, gap = plotLineTall, 2
 	right, below = map[int]int{}, map[int]bool{}
 	var order, middles, lengths []int
 	for i := range a.rows {
@@ -145,10 +163,10 @@ func (a *arrayStory) cellNamesOutside() (right map[int]int, below map[int]bool) 
 }
 
 // plate keeps the lines of the array from under a name.
-func (a *arrayStory) plate(s *scene.Scene, t scene.Text, when scene.When) {
+func (a *arrayStory) plate(s *scene.Scene, t scene.Text, edge int, when scene.When) {
 	b := t.Box()
 	s.Add(scene.Item{
-		Shape: scene.Rect{X: b.X - plotPlateEdge, Y: t.Y - 22, W: b.W + 2*plotPlateEdge, H: 44, Round: 10},
+		Shape: scene.Rect{X: b.X - edge, Y: t.Y - 22, W: b.W + 2*edge, H: 44, Round: 10},
 		Role:  scene.Note, When: when,
 	})
 }

@@ -133,7 +133,7 @@ func (p *plot) toScale(l plotLook, avail int, free plotRoom, least int) bool {
 // legible reports whether the names of the parts have room beside each other,
 // and those inside the parts in them. The last parts may be named plotOutside.
 func (p *plot) legible() bool {
-	const apart, tall = 10, scene.Middle * 112 / 100
+	const apart, tall = 10, plotLineTall
 	wide := func(n int64) int { return scene.Advance(arithmetic.Grouped(n), scene.Middle, true) }
 	for j := 1; j < len(p.cols); j++ {
 		if p.w[j-1]+p.w[j] < wide(p.cols[j-1])+wide(p.cols[j])+2*apart {
@@ -144,6 +144,9 @@ func (p *plot) legible() bool {
 		if p.h[i-1]+p.h[i] < 2*tall+4 {
 			return false
 		}
+	}
+	if len(p.rows) == 1 && len(p.cols) > 1 {
+		return plotFactsWide(p.facts(), scene.Small) <= scene.PaperW-2*scene.Margin-p.nameRoom()
 	}
 	if len(p.rows) > 1 && len(p.cols) > 1 {
 		for i := range len(p.rows) - 1 {

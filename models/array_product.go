@@ -48,7 +48,11 @@ func tellArrayProduct(w arithmetic.Working, lines arrayLines) Telling {
 	}
 	t := Telling{Answer: w.Answer, Pieces: a.pieces()}
 	for _, m := range w.Moves {
-		t.Steps = append(t.Steps, a.step(m))
+		st := a.step(m)
+		if a.given {
+			a.conceal(st.Scene, arithmetic.Grouped(a.sum)) // as the 15 of 1 × (8 + 7)
+		}
+		t.Steps = append(t.Steps, st)
 	}
 	t.Whole = a.wholeStory(w.Moves)
 	return t
@@ -90,7 +94,11 @@ func (a *arrayStory) plan(w arithmetic.Working) {
 func (a *arrayStory) partNameRoom() int {
 	switch {
 	case len(a.rows) > 1 && len(a.cols) > 1:
-		return 70
+		wide := 0
+		for i := range a.rows {
+			wide = max(wide, scene.Advance(arithmetic.Grouped(a.parts[(i+1)*len(a.cols)-1]), scene.Middle, true))
+		}
+		return min(plotOutside+wide, 90) // wider ones stand in parts that are wide enough
 	case len(a.rows) > 1:
 		wide := 0
 		for _, fact := range a.facts() {
@@ -165,20 +173,20 @@ func (a *arrayStory) step(m arithmetic.Move) Step {
 		a.inAll(s, m.Product)
 	case arithmetic.SplitSides:
 		st.Title, st.Hands, st.Ask = words.ArraySplit(m.Rows, m.Cols, a.look <= inCrates, a.given)
-		s.Desc = scene.Same(words.ArrayParts(m.Rows, m.Cols, nil))
-		st.Symbols = notation.Lines(join(times, "=", arraySplitLine(m)))
+		s.Desc = scene.Same(words.ArrayParts(m.Rows, m.Cols, nil, a.given))
+		st.Symbols = notation.Lines(join(a.left(times), "=", arraySplitLine(m)))
 		a.drawParts(s, scene.Moved)
 	case arithmetic.FindPart:
 		a.found = append(a.found, m)
 		role := arrayRole(m.Row, m.Col)
 		st.Title, st.Hands, st.Ask = words.ArrayPart(m, role)
-		s.Desc = scene.Same(words.ArrayParts(a.rows, a.cols, a.found))
+		s.Desc = scene.Same(words.ArrayParts(a.rows, a.cols, a.found, a.given))
 		st.Symbols = notation.Lines(join(notation.N(arithmetic.Grouped(m.Rows), role), "×", notation.N(arithmetic.Grouped(m.Cols), role), "=", notation.N(arithmetic.Grouped(m.Product), role)))
 		a.drawParts(s, scene.Ink)
 		a.partNames(s, a.found, scene.Always)
 	case arithmetic.JoinParts:
 		st.Title, st.Hands, st.Ask = words.ArrayJoin(m, a.roles())
-		s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m)
+		s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m, a.given)
 		st.Symbols = notation.Lines(join(a.sumLine(), "=", notation.N(arithmetic.Grouped(m.Sum), scene.Result)), a.answered)
 		a.drawParts(s, scene.Ink)
 		a.partNames(s, a.found, scene.Always)
@@ -189,10 +197,18 @@ func (a *arrayStory) step(m arithmetic.Move) Step {
 	return st
 }
 
+// left is the left side of the equation: the problem's own where the split is
+// given.
+func (a *arrayStory) left(times notation.Line) notation.Line {
+	if a.given {
+		return a.asked[:len(a.asked)-2]
+	}
+	return times
+}
+
 // foot is where the picture ends: under the names of the parts and the total.
 func (a *arrayStory) foot(withTotal bool) int {
-	b := a.box()
-	y := b.Bottom() + 8
+	y := a.box().Bottom() + 8 + a.lowNames()
 	if a.namesBelow() {
 		y += arrayFactsTall
 	}
@@ -203,6 +219,13 @@ func (a *arrayStory) foot(withTotal bool) int {
 		y += arrayFactsTall
 	}
 	return y
+}
+
+// lowNames is how far the names beside a low array, or beside its low last part,
+// reach below it.
+func (a *arrayStory) lowNames() int {
+	const rowsTall = 84 // the number of rows and the word under it
+	return max(0, plotLineTall-a.h[len(a.h)-1], (rowsTall-a.box().H)/2)
 }
 
 // namesBelow reports whether anything is named under the array.
@@ -311,7 +334,7 @@ func (a *arrayStory) wholeStory(moves []arithmetic.Move) *scene.Scene {
 			_, _, _, s.Desc = words.ArrayTens(m)
 			a.drawLaid(s)
 		case arithmetic.JoinParts:
-			s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m)
+			s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m, a.given)
 			a.drawParts(s, scene.Ink)
 			a.partNames(s, a.found, scene.ShownOnly)
 			line = a.longLine()

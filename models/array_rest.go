@@ -1,8 +1,6 @@
 package models
 
 import (
-	"strings"
-
 	"modeler/arithmetic"
 	"modeler/fraction"
 	"modeler/models/scene"
@@ -17,14 +15,7 @@ const (
 
 // restTop is where what waits begins.
 func (d *arrayDivision) restTop() int {
-	y := d.box().Bottom() + arrayRestGap
-	if d.namesBelow() {
-		y += arrayFactsTall
-	}
-	if d.note() != "" {
-		y += 40
-	}
-	return y
+	return d.foot(false) + arrayRestGap - 8
 }
 
 // heap is the layout of counters that wait: how many stand in a row, and from
@@ -144,19 +135,4 @@ func arrayWorth(n int64) fraction.Fraction { return fraction.Whole(n) }
 func arrayPiece(it scene.Item, n int64) scene.Item {
 	it.Worth = fraction.Whole(n)
 	return it
-}
-
-// arrayTokens are the numbers and words of a text.
-func arrayTokens(s string) []string {
-	return strings.Fields(strings.NewReplacer("(", " ", ")", " ").Replace(s))
-}
-
-func arrayConceal(s, token string) string {
-	words := strings.Split(s, " ")
-	for i, w := range words {
-		if w == token {
-			words[i] = "?"
-		}
-	}
-	return strings.Join(words, " ")
 }

@@ -142,24 +142,32 @@ func ArraySplit(rows, cols []int64, counters, given bool) (title string, hands, 
 func ArrayOne(m arithmetic.LayRows, rows, cols []int64, all int64) (title string, hands, ask Phrase, desc scene.Telling) {
 	hands = Say("Push the parts together and see one array: ", rowsOf(m.Rows, m.Cols), " is ", In(scene.Result, arithmetic.Grouped(all)), " too.")
 	desc = scene.Telling{
-		Shown:  ArrayParts(rows, cols, nil) + " There are " + arithmetic.Grouped(all) + " in all.",
-		Hidden: ArrayParts(rows, cols, nil) + " How many are there in all?",
+		Shown:  ArrayParts(rows, cols, nil, true) + " There are " + arithmetic.Grouped(all) + " in all.",
+		Hidden: ArrayParts(rows, cols, nil, true) + " How many are there in all?",
 	}
 	return "See one array", hands, Say("Does it matter which way you count?"), desc
 }
 
 // ArrayParts describes a split array with as many of its products as are found.
-func ArrayParts(rows, cols []int64, found []arithmetic.FindPart) string {
+// Given is set when the problem itself says the parts.
+func ArrayParts(rows, cols []int64, found []arithmetic.FindPart, given bool) string {
 	var b strings.Builder
-	b.WriteString("An array: " + Count(sum(rows), "row") + " with " + arithmetic.Grouped(sum(cols)) + " in each row.")
-	if len(rows) > 1 {
-		b.WriteString(" The rows are split into " + List(numbers(rows)) + ".")
-	}
-	if len(cols) > 1 {
-		b.WriteString(" Each row is split into " + List(numbers(cols)) + ".")
+	switch {
+	case given && len(cols) > 1:
+		b.WriteString("An array in two parts, side by side: " + rowsOf(rows[0], cols[0]) + " and " + rowsOf(rows[0], cols[1]) + ".")
+	case given:
+		b.WriteString("An array in two parts, one above the other: " + rowsOf(rows[0], cols[0]) + " and " + rowsOf(rows[1], cols[0]) + ".")
+	default:
+		b.WriteString("An array: " + Count(sum(rows), "row") + " with " + g(sum(cols)) + " in each row.")
+		if len(rows) > 1 {
+			b.WriteString(" The rows are split into " + List(numbers(rows)) + ".")
+		}
+		if len(cols) > 1 {
+			b.WriteString(" Each row is split into " + List(numbers(cols)) + ".")
+		}
 	}
 	for _, f := range found {
-		b.WriteString(" " + capital(rowsOf(f.Rows, f.Cols)) + " is " + arithmetic.Grouped(f.Product) + ".")
+		b.WriteString(" " + capital(rowsOf(f.Rows, f.Cols)) + " is " + g(f.Product) + ".")
 	}
 	return b.String()
 }
@@ -199,10 +207,10 @@ func ArrayJoin(m arithmetic.JoinParts, roles []scene.Role) (title string, hands,
 }
 
 // ArrayJoined describes the whole story of a split array.
-func ArrayJoined(rows, cols []int64, found []arithmetic.FindPart, m arithmetic.JoinParts) scene.Telling {
+func ArrayJoined(rows, cols []int64, found []arithmetic.FindPart, m arithmetic.JoinParts, given bool) scene.Telling {
 	return scene.Telling{
-		Shown:  ArrayParts(rows, cols, found) + " Together " + sums(m.Parts, m.Sum) + ".",
-		Hidden: ArrayParts(rows, cols, nil) + " How many are there in all?",
+		Shown:  ArrayParts(rows, cols, found, given) + " Together " + sums(m.Parts, m.Sum) + ".",
+		Hidden: ArrayParts(rows, cols, nil, given) + " How many are there in all?",
 	}
 }
 
