@@ -168,6 +168,12 @@ func compareWithWhat(p *parser, c piece) *fault {
 		[]string{string(p.text[:c.end]) + " and 1/2"}}
 }
 
+func twoNumbers(p *parser, left, right piece) *fault {
+	return &fault{MissingSign, left.start, right.end, "it is not said what to do with the two numbers",
+		"put a sign between them, or compare in front",
+		[]string{swap(p.text, left.start, left.start, "compare "), swap(p.text, left.end, right.start, " + ")}}
+}
+
 func orderDown(p *parser, words int) *fault {
 	start, stop := p.at(-words).start, p.at(-1).end
 	return &fault{NotYet, start, stop, "numbers are put in order from least to greatest only", "read the order from the other end",

@@ -135,6 +135,9 @@ func (p *parser) bothEqual(left piece) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
+	if p.at(0).kind == end {
+		return Reading{}, twoNumbers(p, left, right)
+	}
 	if !p.asked || !p.any([]string{"equal", "same", "equivalent"}) {
 		return Reading{}, p.leftover()
 	}

@@ -74,7 +74,7 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 		p.i += n
 		return p.related(left, rel, mark)
 	}
-	if left.expr == nil {
+	if left.expr == nil || p.at(0).kind == blank && p.at(1).kind == relation {
 		return Reading{}, p.leftover()
 	}
 	if p.at(0).kind == blank || p.any(versus) {
