@@ -69,6 +69,23 @@ func cutFiner(runs []run, old int64, fresh bool) []run {
 	return runs
 }
 
+// opened marks the parts of whole strips that have just been cut: the first of
+// the loose parts.
+func (s strip) opened(runs []run, wholes int64) []run {
+	cut, rest := runs[1], runs[1]
+	cut.count, cut.role = wholes*rest.den, scene.Moved
+	rest.from, rest.count = s.end(cut), rest.count-cut.count
+	return []run{runs[0], cut, rest}
+}
+
+// filled marks whole strips that have just been filled: the last of them.
+func (s strip) filled(runs []run, wholes int64) []run {
+	old, made := runs[0], runs[0]
+	old.count -= wholes
+	made.from, made.count, made.role = s.end(old), wholes, scene.Moved
+	return []run{old, made, runs[1]}
+}
+
 // bar is one row of wholes with pieces on it.
 type bar struct {
 	y, h  int

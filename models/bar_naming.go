@@ -27,10 +27,10 @@ type naming struct {
 
 // renamed is what the lower bar shows after a move.
 type renamed struct {
-	to    arithmetic.Strips
-	done  bool  // there is a lower bar
-	moved bool  // its pieces have just been made
-	old   int64 // parts to a whole before a cut
+	to   arithmetic.Strips
+	made arithmetic.Move // what has just been done to it; nil for nothing
+	done bool            // there is a lower bar
+	old  int64           // parts to a whole before a cut
 }
 
 func tellNamed(w arithmetic.Working) Telling {
@@ -48,7 +48,7 @@ func tellNamed(w arithmetic.Working) Telling {
 	}}}
 	names := []notation.Line{lines[0]}
 	for i, move := range w.Moves[1:] {
-		now = renamed{to: after(move), done: true, moved: true}
+		now = renamed{to: after(move), done: true, made: move}
 		step := n.tell(move, &now)
 		step.Scene = n.picture(now)
 		t.Steps = append(t.Steps, step)
@@ -56,7 +56,7 @@ func tellNamed(w arithmetic.Working) Telling {
 			names = append(names, name)
 		}
 	}
-	now.moved = false
+	now.made = nil
 	t.Whole = n.picture(now)
 	t.Why = words.BarSameLength(scene.First, scene.Result, laid.Number.String(), words.BarAmount(now.to))
 	asked := join(names[0], notation.S("="), n.blank())
@@ -99,14 +99,12 @@ func (n naming) tell(move arithmetic.Move, now *renamed) Step {
 	case arithmetic.OpenWholes:
 		return Step{Title: words.BarOpenTitle(m), Hands: words.BarOpen(scene.Result, m), Ask: words.BarAskOpenAll(m), Symbols: same(m.From, m.To)}
 	case arithmetic.MergeParts:
-		now.moved = m.Every > 1
 		return Step{Title: words.BarMergeTitle(m), Hands: words.BarMerge(scene.Result, m), Ask: words.BarAskMerge(m), Symbols: same(m.From, m.To)}
 	case arithmetic.CutParts:
 		now.old = m.From.Part.Den()
 		return Step{Title: words.BarCutTitle(m), Hands: words.BarCut(scene.Result, m), Ask: words.BarAskCut(m), Symbols: same(m.From, m.To)}
 	}
 	m := move.(arithmetic.CountParts)
-	now.moved = false
 	return Step{Title: words.BarCountTitle(false), Hands: words.BarCount(m, false), Ask: words.BarAskCount(m, false), Symbols: same(n.laid, m.Total)}
 }
 
@@ -146,12 +144,15 @@ func (n naming) picture(now renamed) *scene.Scene {
 		return s
 	}
 	b := n.shaded(lower, tall, now.to, scene.Result, scene.OfAnswer)
-	b.runs = cutFiner(b.runs, now.old, now.moved)
-	if now.moved && now.old == 0 {
-		for i := range b.runs {
-			if b.runs[i].den == now.to.Part.Den() || b.runs[i].den == 1 && now.to.Wholes > n.laid.Wholes {
-				b.runs[i].role = scene.Moved
-			}
+	b.runs = cutFiner(b.runs, now.old, now.made != nil)
+	switch m := now.made.(type) {
+	case arithmetic.MakeWholes:
+		b.runs = n.filled(b.runs, m.Wholes)
+	case arithmetic.OpenWholes:
+		b.runs = n.opened(b.runs, m.Wholes)
+	case arithmetic.MergeParts:
+		if m.Every > 1 {
+			b.runs[1].role = scene.Moved
 		}
 	}
 	n.draw(s, b, scene.ShownOnly)

@@ -70,7 +70,7 @@ func (d *adding) upper(s *scene.Scene, now added, when scene.When) {
 		b.runs = cutFiner(b.runs, now.old[0], now.fresh == 1)
 		marks = []mark{{0, d.long(first), numeral(d.numbers[0], scene.First), scene.First, when}}
 		if now.opened > 0 {
-			b.runs = opened(d.strip, b.runs, now.opened)
+			b.runs = d.opened(b.runs, now.opened)
 		}
 		if now.taken != nil {
 			b.runs = d.kept(*now.taken)
@@ -92,16 +92,6 @@ func (d *adding) upper(s *scene.Scene, now added, when scene.When) {
 		}
 	}
 	d.braces(s, sumUpper, true, marks)
-}
-
-// opened gives the parts of whole strips that have just been cut the role of
-// what moved.
-func opened(s strip, runs []run, wholes int64) []run {
-	parts := runs[1]
-	fresh := parts
-	fresh.count, fresh.role = wholes*parts.den, scene.Moved
-	parts.from, parts.count = s.end(fresh), parts.count-fresh.count
-	return []run{runs[0], fresh, parts}
 }
 
 // kept is the first number with what was taken from it as ghosts: the last of
@@ -197,9 +187,7 @@ func (d *adding) lowerLeft(b *bar, now added, when scene.When, secondMark func(i
 func (d *adding) totalBar(now added) bar {
 	b := d.shaded(sumLower, sumTall, *now.total, scene.Result, scene.OfAnswer)
 	if now.joined > 0 {
-		b.runs[0].count -= now.joined
-		made := run{from: d.end(b.runs[0]), count: now.joined, den: 1, role: scene.Moved, of: scene.OfAnswer}
-		b.runs = []run{b.runs[0], made, b.runs[1]}
+		b.runs = d.filled(b.runs, now.joined)
 	}
 	if now.merged {
 		b.runs[1].role = scene.Moved
