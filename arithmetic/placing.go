@@ -40,6 +40,16 @@ type LookAtPoints struct {
 // ReadPoints reads the points of a list from left to right.
 type ReadPoints struct{ Order []Number }
 
+// Mark is so many parts from 0 as a number: 3 fourths are 3/4.
+func (c CutStretch) Mark(count int64) Number {
+	n := c.Each
+	n.Value = fraction.Must(count*n.Value.Num(), n.Value.Den())
+	if c.Of.Form == Mixed {
+		return AsMixed(n.Value)
+	}
+	return n
+}
+
 func (DrawStretch) move()  {}
 func (CutStretch) move()   {}
 func (MarkOnLine) move()   {}
@@ -136,8 +146,8 @@ func cutFor(t Stretch, nth int, n Number) (c CutStretch, ok bool) {
 }
 
 // counts are the lengths that lead from the left end to a number: wholes and
-// then its own parts for a mixed number, its parts for a fraction, its places
-// for any other.
+// then its own parts for a mixed number, its parts for a fraction, one length
+// for each place of any other.
 func counts(t Stretch, n Number) []Count {
 	var list []Count
 	add := func(times int64, each Number) {
@@ -162,11 +172,7 @@ func counts(t Stretch, n Number) []Count {
 		left = own.Count(n) - t.Lo
 	}
 	for _, part := range cutAt(left, 10) {
-		place := int64(1)
-		for part%(place*10) == 0 {
-			place *= 10
-		}
-		add(part/place, own.Write(place))
+		add(1, own.WriteShort(part))
 	}
 	return list
 }

@@ -98,9 +98,12 @@ func FinalName(n Number) Number {
 	return AsMixed(n.Value.Simplest())
 }
 
-// WriteShort is [Scale.Write] without the zeros that a decimal does not need on
-// the scale of a line: 0, 0.1, 0.25, 1.
+// WriteShort is [Scale.Write] as a label on the scale of a line: wholes are
+// written as whole numbers, and decimals without the zeros they do not need.
 func (s Scale) WriteShort(units int64) Number {
+	if s.Form == Common && units%s.Parts == 0 {
+		return Int(units / s.Parts)
+	}
 	if s.Form != Decimal {
 		return s.Write(units)
 	}

@@ -135,7 +135,7 @@ func JumpStretch(s Scale, stops []int64, room, narrowest int64) (t Stretch, ok b
 	case s.Form == Decimal && wholes*10 <= 20:
 		tries = append(tries, Stretch{Scale: s, Hi: wholes * whole, Mark: whole / 10, Long: whole})
 	}
-	for _, end := range []int64{10, 20} {
+	for _, end := range []int64{10, 12, 15, 20} {
 		if hi <= end*step && step >= whole {
 			tries = append(tries, Stretch{Scale: s, Hi: end * step, Mark: step, Long: 5 * step})
 		}

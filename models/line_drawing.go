@@ -60,9 +60,10 @@ func rulerFor(t arithmetic.Stretch) lineRuler {
 }
 
 // unevenRuler lays hops side by side that are too uneven to be drawn to scale:
-// each is as wide as its label needs, a longer hop never narrower than a shorter
-// one, and equal hops are equally wide.
+// each is as wide as its label needs, a longer hop is wider than a shorter one,
+// and equal hops are equally wide.
 func unevenRuler(stops []int64, needs map[int64]int) lineRuler {
+	const wider = 24
 	stops = slices.Compact(slices.Sorted(slices.Values(stops)))
 	r := lineRuler{lo: stops[0], hi: stops[len(stops)-1], stops: stops, left: brokenLeft, broken: stops[0] != 0}
 	if !r.broken {
@@ -72,7 +73,7 @@ func unevenRuler(stops []int64, needs map[int64]int) lineRuler {
 	for i := range shares {
 		for by, need := range needs {
 			if by <= stops[i+1]-stops[i] {
-				shares[i] = max(shares[i], need)
+				shares[i] = max(shares[i], need) + wider
 			}
 		}
 		total += shares[i]
@@ -120,19 +121,28 @@ func (r lineRuler) axis(y int) []scene.Item {
 	}
 }
 
-// comb draws the marks of every so many units as one fine line: it goes along the
-// line and up and down at each mark.
+// mostStrokes is how many marks are drawn one by one; more are one comb.
+const mostStrokes = 24
+
+// comb draws marks every so many units, up above the line and down below it:
+// one by one, or as one fine line that goes along the line and up and down at each
+// mark.
 //
-//	 |  |  |  |   up above the line
+//	 |  |  |  |
 //	-+--+--+--+-
-//	 |  |  |  |   down below it
-func (r lineRuler) comb(every int64, y, up, down int) scene.Item {
+//	 |  |  |  |
+func (r lineRuler) comb(every int64, y, up, down int) []scene.Item {
+	var marks []scene.Item
 	var comb scene.Polyline
 	for at := (r.lo + every - 1) / every * every; at <= r.hi; at += every {
 		x := r.x(at)
-		comb = append(comb, scene.Point{X: x, Y: y - up}, scene.Point{X: x, Y: y + down}, scene.Point{X: x, Y: y})
+		marks = append(marks, scene.Item{Shape: scene.Line{X1: x, Y1: y - up, X2: x, Y2: y + down}, Role: scene.Ink, Finish: scene.Fine})
+		comb = append(comb, scene.Point{X: x, Y: y}, scene.Point{X: x, Y: y - up}, scene.Point{X: x, Y: y + down}, scene.Point{X: x, Y: y})
 	}
-	return scene.Item{Shape: comb, Role: scene.Guide, Finish: scene.Fine}
+	if len(marks) > mostStrokes {
+		return []scene.Item{{Shape: comb, Finish: scene.Fine}}
+	}
+	return marks
 }
 
 // lineStory collects what is drawn in a lesson, each thing with the step in which

@@ -40,7 +40,7 @@ func planPair(p arithmetic.Problem) (*linePlan, error) {
 		step := i + 1
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
-			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), step: step, side: cutSideOf(w, m, sides)})
+			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step, side: cutSideOf(w, m, sides), named: true})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.band(m, sides[m.Nth], step)
@@ -105,15 +105,16 @@ type lineBand struct {
 	ends   []int64 // where each part ends
 	worths []fraction.Fraction
 	step   int
-	dashed bool // what the shorter one lacks; it is worth nothing
 }
 
 // lineCut is a cutting of the line: marks every so many units, on one side of it
 // or, when side is 0, on both.
 type lineCut struct {
 	every int64
+	move  arithmetic.CutStretch
 	step  int
 	side  int
+	named bool // its marks are numbered where there is room
 }
 
 const (
@@ -155,15 +156,23 @@ func (k *lineSketch) drawBand(st *lineStory, b lineBand, axis int) {
 	}
 	at := b.from
 	for i, end := range b.ends {
-		it := scene.Item{Shape: scene.Rect{X: k.x(at), Y: y, W: k.x(end) - k.x(at), H: bandHigh}, Role: b.role, Of: b.of}
-		if b.dashed {
-			it.Finish, it.When = scene.Dashed, scene.ShownOnly
-		} else {
-			it.Worth = b.worths[i]
-		}
-		st.add(b.step, 0, it)
+		st.add(b.step, 0, scene.Item{Shape: scene.Rect{X: k.x(at), Y: y, W: k.x(end) - k.x(at), H: bandHigh},
+			Role: b.role, Of: b.of, Worth: b.worths[i]})
 		at = end
 	}
+}
+
+// drawGap draws the length that one side lacks as a dashed outline.
+func (k *lineSketch) drawGap(st *lineStory, g lineGap, axis int) {
+	y, high := axis-7, 14
+	switch {
+	case g.side < 0:
+		y, high = axis-bandHigh, bandHigh
+	case g.side > 0:
+		y, high = axis, bandHigh
+	}
+	st.add(g.step, 0, scene.Item{Shape: scene.Rect{X: k.x(g.from), Y: y, W: k.x(g.to) - k.x(g.from), H: high},
+		Role: scene.Result, Finish: scene.Dashed, When: scene.ShownOnly})
 }
 
 // drawCut draws the marks of a cutting.
@@ -178,9 +187,7 @@ func (k *lineSketch) drawCut(st *lineStory, c lineCut, axis int) {
 	case c.side > 0:
 		up = 0
 	}
-	it := k.comb(c.every, axis, up, down)
-	it.Role = scene.Ink
-	st.add(c.step, 0, it)
+	st.add(c.step, 0, k.comb(c.every, axis, up, down)...)
 }
 
 // meet shows how two points stand to each other: a stroke through the one point
@@ -195,7 +202,8 @@ func (k *lineSketch) meet(m arithmetic.LookAtPoints, sides [2]pairSide, step int
 	if b < a {
 		side = sides[1].side
 	}
-	if len(k.bands) > 0 {
-		k.bands = append(k.bands, lineBand{pairSide: pairSide{scene.Result, scene.OfNothing, side}, from: min(a, b), ends: []int64{max(a, b)}, step: step, dashed: true})
+	if k.broken || k.uneven() {
+		side = 0
 	}
+	k.gaps = append(k.gaps, lineGap{min(a, b), max(a, b), m.Gap, side, step})
 }

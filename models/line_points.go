@@ -63,7 +63,7 @@ func (pl *linePlan) showPoint(k *lineSketch, t arithmetic.Stretch, n arithmetic.
 		step := i + 1
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
-			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), step: step})
+			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step, named: true})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.countTo(m, step)
@@ -165,12 +165,18 @@ func (pl *linePlan) orderPoints(k *lineSketch, t arithmetic.Stretch) {
 	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
 	k.mark = 0
 	roles := []scene.Role{scene.First, scene.Second}
-	pl.step(words.LineDraw(draw, k.broken), notation.Line{notation.W(pl.problem.String())})
+	for i, n := range pl.problem.List {
+		if i > 0 {
+			pl.asked = join(pl.asked, notation.W(","))
+		}
+		pl.asked = join(pl.asked, numeral(n, roles[i%2]))
+	}
+	pl.step(words.LineDraw(draw, k.broken), pl.asked)
 	for i, m := range pl.working.Moves[1:] {
 		step := i + 1
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
-			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), step: step})
+			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:
 			role := roles[m.Nth%2]
@@ -182,7 +188,6 @@ func (pl *linePlan) orderPoints(k *lineSketch, t arithmetic.Stretch) {
 			pl.step(words.LineReadOrder(m), pl.answered)
 		}
 	}
-	pl.asked = notation.Line{notation.W(words.LineOrderAsk)}
 	pl.title, pl.desc = words.LineOrderTitle(pl.problem, pl.working.Answer), words.LineOrderDesc(pl.problem, pl.working.Answer)
 	k.ends(draw)
 }

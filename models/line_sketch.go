@@ -26,10 +26,11 @@ type lineSketch struct {
 	hops       []lineHop
 	stops      []lineStop
 	flags      []lineFlag
-	numbered   int64 // label every so many units where there is room; 0 for none
-	hush       int64 // of numbered: not this one, which would give the answer away; -1 for none
-	axisY      int   // once it is drawn
-	stroke     int   // the x of a stroke through one point of two numbers, 0 for none
+	numbered   int64        // label every so many units where there is room; 0 for none
+	hush       int64        // of numbered: not this one, which would give the answer away; -1 for none
+	axisY      int          // once it is drawn
+	placed     []*lineLabel // the numbers of the marks, in both rows next to the line
+	stroke     int          // the x of a stroke through one point of two numbers, 0 for none
 	strokeStep int
 
 	above, below []*lineLabel
@@ -70,6 +71,8 @@ type lineStop struct {
 // lineGap is what one side lacks to reach where the other ends.
 type lineGap struct {
 	from, to int64
+	size     arithmetic.Number
+	side     int // where the band of the shorter one is: -1 above the line, 1 below, 0 on it
 	step     int
 }
 
@@ -110,6 +113,15 @@ func (k *lineSketch) arrange() bool {
 		l := &lineLabel{x: k.x(f.at), start: tickUp + 6, runs: []scene.Run{{Text: f.name}}, size: scene.Small, role: scene.Note, from: f.step}
 		k.above, together = append(k.above, l), append(together, l)
 	}
+	for _, g := range k.gaps {
+		start := tickUp + 4
+		if len(k.bands) > 0 {
+			start = k.reachUp() + 4
+		}
+		l := &lineLabel{x: (k.x(g.from) + k.x(g.to)) / 2, start: start, runs: runsOf("", g.size), size: scene.Small, role: scene.Result,
+			when: scene.ShownOnly, from: g.step}
+		k.above, together = append(k.above, l), append(together, l)
+	}
 	for _, s := range k.stops {
 		if s.label == nil {
 			continue
@@ -118,7 +130,7 @@ func (k *lineSketch) arrange() bool {
 		if s.dot || s.size > 0 {
 			size, bold = scene.Middle, s.role == scene.Result
 		}
-		l := &lineLabel{x: k.x(s.at), start: tickDown + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
+		l := &lineLabel{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
 			posed: s.posed, turn: s.turn, turned: s.turned, role: s.role, when: s.when, from: s.step, until: s.until}
 		if s.side < 0 {
 			l.start = k.reachUp() + 4
@@ -152,19 +164,19 @@ func (k *lineSketch) reachUp() int {
 	for _, h := range k.hops {
 		top = max(top, k.rise(h))
 	}
-	if len(k.bands) > 0 {
-		top = max(top, cutSide)
-	}
-	return top
+	return max(top, k.bandsReach())
 }
 
-// reachDown is how far it goes down.
-func (k *lineSketch) reachDown() int {
+// bandsReach is how far the bands of a pair and their marks go to each side.
+func (k *lineSketch) bandsReach() int {
 	if len(k.bands) > 0 {
 		return cutSide
 	}
-	return tickDown
+	return 0
 }
+
+// reachDown is how far it goes down.
+func (k *lineSketch) reachDown() int { return max(tickDown, k.bandsReach()) }
 
 // draw puts the whole line on a story with its content below height top, and
 // returns where it ends.
@@ -175,6 +187,7 @@ func (k *lineSketch) draw(st *lineStory, top int) int {
 		axis += above.total() + leaderUp
 	}
 	k.axisY = axis
+	st.add(0, 0, k.axis(axis)...)
 	for _, l := range k.lengths {
 		st.add(l.step, 0, scene.Item{Shape: scene.Rect{X: k.x(0), Y: axis - 7, W: k.x(l.to) - k.x(0), H: 14},
 			Role: l.role, Of: l.of, Worth: l.worth})
@@ -182,12 +195,14 @@ func (k *lineSketch) draw(st *lineStory, top int) int {
 	for _, b := range k.bands {
 		k.drawBand(st, b, axis)
 	}
-	st.add(0, 0, k.axis(axis)...)
+	for _, g := range k.gaps {
+		k.drawGap(st, g, axis)
+	}
 	if k.mark > 0 {
-		st.add(0, 0, k.comb(k.mark, axis, tickUp-3, tickDown-3))
+		st.add(0, 0, k.comb(k.mark, axis, tickUp-3, tickDown-3)...)
 	}
 	if k.long > 0 {
-		st.add(0, 0, k.comb(k.long, axis, tickUp+4, tickDown+4))
+		st.add(0, 0, k.comb(k.long, axis, max(tickUp+4, k.bandsReach()), max(tickDown+4, k.bandsReach()))...)
 	}
 	for _, c := range k.cuts {
 		k.drawCut(st, c, axis)
@@ -196,14 +211,13 @@ func (k *lineSketch) draw(st *lineStory, top int) int {
 		st.add(k.strokeStep, 0, scene.Item{Shape: scene.Line{X1: k.stroke, Y1: axis - k.reachUp(), X2: k.stroke, Y2: axis + k.reachDown()},
 			Role: scene.Result, Finish: scene.Bold, When: scene.ShownOnly})
 	}
-	for _, g := range k.gaps {
-		st.add(g.step, 0, scene.Item{Shape: scene.Rect{X: k.x(g.from), Y: axis - 7, W: k.x(g.to) - k.x(g.from), H: 14},
-			Role: scene.Result, Finish: scene.Dashed, When: scene.ShownOnly})
-	}
 	k.drawHops(st, axis)
 	k.drawStops(st, axis)
 	k.drawLabels(st, k.above, above, axis, -1)
-	k.number(st, axis+k.reachDown()+leaderLow, below)
+	k.number(st, axis+k.reachDown()+leaderLow+below[0].up)
+	for _, c := range k.cuts {
+		k.numberCut(st, c, axis+k.reachDown()+leaderLow+below[0].up, axis-k.reachUp()-leaderUp-above[0].down)
+	}
 	k.drawLabels(st, k.below, below, axis, 1)
 	return axis + k.reachDown() + leaderLow + below.total()
 }
@@ -321,9 +335,9 @@ func askedFor(x, y int) []scene.Item {
 	}
 }
 
-// number labels the marks of the line where no label stands in the way: every
-// small mark where there is room, or every long one.
-func (k *lineSketch) number(st *lineStory, top int, rows rowHeights) {
+// number labels the marks of the line at height y where no label stands in the
+// way: every small mark where there is room, or every long one.
+func (k *lineSketch) number(st *lineStory, y int) {
 	every := k.numbered
 	if every == 0 {
 		return
@@ -333,17 +347,47 @@ func (k *lineSketch) number(st *lineStory, top int, rows rowHeights) {
 	}
 	for at := (k.lo + every - 1) / every * every; at <= k.hi; at += every {
 		l := k.tickLabel(at)
-		up, _, side := l.reach()
-		x := k.x(at)
-		if x-side < scene.Margin || x+side > scene.PaperW-scene.Margin || !clear(k.below, x, side) {
-			continue
+		if x := k.x(at); k.free(k.below, l, x) {
+			k.placed = append(k.placed, l)
+			when := scene.Always
+			if at == k.hush {
+				when = scene.ShownOnly
+			}
+			st.add(0, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note, When: when})
 		}
-		when := scene.Always
-		if at == k.hush {
-			when = scene.ShownOnly
-		}
-		st.add(0, 0, scene.Item{Shape: l.text(x, top+max(rows[0].up, up)), Role: scene.Note, When: when})
 	}
+}
+
+// numberCut labels the marks of a cutting that are not long marks too, below the
+// line or, for one that stands above it, above.
+func (k *lineSketch) numberCut(st *lineStory, c lineCut, below, above int) {
+	y, labels := below, k.below
+	if c.side < 0 {
+		y, labels = above, k.above
+	}
+	if !c.named || c.side < 0 && len(k.above) == 0 || !k.fitsCut(c) {
+		return
+	}
+	for at := (k.lo + c.every - 1) / c.every * c.every; at <= k.hi; at += c.every {
+		l := &lineLabel{runs: runsOf("", c.move.Mark(at/c.every)), size: scene.Small}
+		if x := k.x(at); at%k.long != 0 && k.free(labels, l, x) && (c.side < 0 || clear(k.placed, x, labelGap)) {
+			st.add(c.step, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note})
+		}
+	}
+}
+
+// fitsCut reports whether there is room for a label at every mark of a cutting.
+func (k *lineSketch) fitsCut(c lineCut) bool {
+	l := &lineLabel{runs: runsOf("", c.move.Mark(k.hi/c.every-1)), size: scene.Small}
+	_, _, side := l.reach()
+	return int64(k.width)*c.every/(k.hi-k.lo) >= int64(2*side+labelGap+4)
+}
+
+// free reports whether a label can stand at x in the first row.
+func (k *lineSketch) free(labels []*lineLabel, l *lineLabel, x int) bool {
+	_, _, side := l.reach()
+	l.x, l.centre = x, x
+	return x-side >= scene.Margin && x+side <= scene.PaperW-scene.Margin && clear(labels, x, side)
 }
 
 func (k *lineSketch) tickLabel(at int64) *lineLabel {
@@ -354,7 +398,7 @@ func (k *lineSketch) tickLabel(at int64) *lineLabel {
 func (k *lineSketch) fits(every int64) bool {
 	_, _, side := k.tickLabel(k.hi - k.hi%every).reach()
 	_, _, inner := k.tickLabel(k.hi - k.hi%every - every).reach()
-	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+labelGap)
+	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+labelGap+4)
 }
 
 // clear reports whether a label of a half width can stand at x in the first row.
@@ -372,18 +416,19 @@ func clear(labels []*lineLabel, x, side int) bool {
 	return true
 }
 
-// runsOf is a number as a label, with a sign before it.
+// runsOf is a number as a label, with a sign before it. A mixed number is set
+// close.
 func runsOf(sign string, n arithmetic.Number) []scene.Run {
-	line := numeral(n, scene.Ink)
-	runs := line.Runs()
-	if sign == "" {
-		return runs
+	var runs []scene.Run
+	for _, t := range numeral(n, scene.Ink) {
+		runs = append(runs, scene.Run{Text: t.Text, Num: t.Num, Den: t.Den})
 	}
-	if runs[0].Den == "" {
+	if sign != "" && runs[0].Den == "" {
 		runs[0].Text = sign + runs[0].Text
-		return runs
+	} else if sign != "" {
+		runs = append([]scene.Run{{Text: sign}}, runs...)
 	}
-	return append([]scene.Run{{Text: sign}}, runs...)
+	return runs
 }
 
 func abs(n int) int { return max(n, -n) }

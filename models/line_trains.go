@@ -41,7 +41,7 @@ func planTrains(p arithmetic.Problem) (*linePlan, error) {
 		short, from, to = pl.sketches[1], to, from
 	}
 	if from < to {
-		short.gaps = append(short.gaps, lineGap{from, to, 3})
+		short.gaps = append(short.gaps, lineGap{from: from, to: to, size: look.Gap, step: 3})
 	}
 	for _, k := range pl.sketches {
 		if !k.arrange() {

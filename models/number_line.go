@@ -135,7 +135,8 @@ func (pl *linePlan) tell() Telling {
 	}
 	whole := st.whole()
 	whole.Title, whole.Desc = pl.title, pl.say(pl.desc)
-	equation(whole, st.bottom, pl.asked, pl.answered)
+	const air = 12 // more room above the equation: names hang below the line
+	equation(whole, st.bottom+air, pl.asked, pl.answered)
 	return Telling{Answer: pl.working.Answer, Pieces: linePieces(), Steps: pl.steps, Whole: whole, Why: pl.why}
 }
 

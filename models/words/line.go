@@ -15,7 +15,6 @@ const (
 	LineUnevenSentence = "The line is not to scale."
 	LineWhere          = "Where is"
 	LineIs             = "Is"
-	LineOrderAsk       = "Which comes first?"
 )
 
 // Why a problem does not fit on a number line.

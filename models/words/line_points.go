@@ -108,7 +108,11 @@ func LineCut(m arithmetic.CutStretch, broken bool) LineTold {
 func counted(m arithmetic.MarkOnLine) string {
 	var list []string
 	for _, c := range m.Counts {
-		list = append(list, Count(c.Times, "length")+" of "+c.Each.String())
+		times := Count(c.Times, "length")
+		if c.Times == 1 {
+			times = "a length"
+		}
+		list = append(list, times+" of "+c.Each.String())
 	}
 	if len(list) == 0 {
 		return "no lengths"
@@ -121,9 +125,9 @@ func LineMark(m arithmetic.MarkOnLine) LineTold {
 	role := []scene.Role{scene.First, scene.Second}[m.Nth%2]
 	return LineTold{
 		Title: "Mark " + m.Number.String(),
-		Hands: Say("From "+m.From.String()+", count "+counted(m)+". Mark the point you reach: ", In(role, said(m.Number)), "."),
-		Ask:   Say("How many lengths do you count?"),
-		Desc:  scene.Same(counted(m) + " from " + m.From.String() + " reach the point " + m.Number.String() + "."),
+		Hands: Say("From "+m.From.String()+", go "+counted(m)+". Mark the point you reach: ", In(role, said(m.Number)), "."),
+		Ask:   Say("How far is it from " + m.From.String() + "?"),
+		Desc:  scene.Same(capital(counted(m)) + " from " + m.From.String() + ": there is the point " + m.Number.String() + "."),
 	}
 }
 
@@ -150,7 +154,7 @@ func LineShowDesc(w arithmetic.Working, n arithmetic.Number, broken bool) scene.
 			text += " " + LineCut(m, broken).Desc.Shown
 		case arithmetic.MarkOnLine:
 			hidden = text + " Where is " + n.String() + "?"
-			text += " " + capital(LineMark(m).Desc.Shown)
+			text += " " + LineMark(m).Desc.Shown
 		}
 	}
 	return scene.Telling{Shown: text, Hidden: hidden}
@@ -207,7 +211,7 @@ func LinePairDesc(p arithmetic.Problem, w arithmetic.Working, look arithmetic.Lo
 		case arithmetic.DrawStretch:
 			text = "A number line from " + m.Lo.String() + " to " + m.Hi.String() + "."
 		case arithmetic.MarkOnLine:
-			text += " " + capital(LineMark(m).Desc.Shown)
+			text += " " + LineMark(m).Desc.Shown
 		}
 	}
 	return scene.Telling{Shown: text + " " + LineWhy(p, look).String(), Hidden: text + " Which is further to the right?"}
