@@ -22,6 +22,7 @@ type JoinPlace struct {
 	Power                  int
 	First, Second, Carried int64
 	Sum                    int64
+	On                     Counts // what lies on the table
 }
 
 // TradeUp gives 10 pieces of a place for 1 piece of the next larger place.
@@ -30,6 +31,7 @@ type TradeUp struct {
 	From                               int // the place of the ten pieces
 	FromFirst, FromSecond, FromCarried int64
 	Left                               int64 // pieces that stay in the place
+	After                              Counts
 }
 
 // TradeDown gives 1 piece of a place for 10 pieces of the next smaller place.
@@ -112,12 +114,14 @@ func AddByPlace(p Problem) (Working, error) {
 	sum := Int(a + b)
 	w := Working{Problem: p, Answer: Answer{Number: sum, Simplest: sum}}
 	w.Moves = append(w.Moves, LayOut{0, a, first}, LayOut{1, b, second})
-	carried := int64(0)
+	carried, on := int64(0), first.Plus(second)
 	for power := 0; power <= max(first.Top(), second.Top()); power++ {
-		join := JoinPlace{power, first[power], second[power], carried, first[power] + second[power] + carried}
+		join := JoinPlace{power, first[power], second[power], carried, on[power], on}
 		w.Moves = append(w.Moves, join)
 		if carried = join.Sum / 10; carried > 0 {
-			w.Moves = append(w.Moves, tenOf(join))
+			on[power] -= 10
+			on[power+1]++
+			w.Moves = append(w.Moves, tenOf(join, on))
 		}
 	}
 	w.Moves = append(w.Moves, ReadOff{a + b, total})
@@ -125,11 +129,12 @@ func AddByPlace(p Problem) (Working, error) {
 }
 
 // tenOf chooses the ten pieces to trade: the first number's before the second's,
-// and the one that was traded before only when it is needed.
-func tenOf(join JoinPlace) TradeUp {
+// and the one that was traded before only when it is needed. after is what lies
+// on the table then.
+func tenOf(join JoinPlace, after Counts) TradeUp {
 	fromFirst := min(10, join.First)
 	fromSecond := min(10-fromFirst, join.Second)
-	return TradeUp{join.Power, fromFirst, fromSecond, 10 - fromFirst - fromSecond, join.Sum - 10}
+	return TradeUp{join.Power, fromFirst, fromSecond, 10 - fromFirst - fromSecond, after[join.Power], after}
 }
 
 // SubtractByPlace subtracts whole numbers by the written procedure in the order

@@ -79,11 +79,11 @@ func TestAdditionComposesTensAndHundreds(t *testing.T) {
 	want := []Move{
 		LayOut{0, 278, Counts{8, 7, 2}},
 		LayOut{1, 147, Counts{7, 4, 1}},
-		JoinPlace{0, 8, 7, 0, 15},
-		TradeUp{0, 8, 2, 0, 5},
-		JoinPlace{1, 7, 4, 1, 12},
-		TradeUp{1, 7, 3, 0, 2},
-		JoinPlace{2, 2, 1, 1, 4},
+		JoinPlace{0, 8, 7, 0, 15, Counts{15, 11, 3}},
+		TradeUp{0, 8, 2, 0, 5, Counts{5, 12, 3}},
+		JoinPlace{1, 7, 4, 1, 12, Counts{5, 12, 3}},
+		TradeUp{1, 7, 3, 0, 2, Counts{5, 2, 4}},
+		JoinPlace{2, 2, 1, 1, 4, Counts{5, 2, 4}},
 		ReadOff{425, Counts{5, 2, 4}},
 	}
 	if !reflect.DeepEqual(w.Moves, want) {
@@ -97,7 +97,7 @@ func TestTheTradedTenIsUsedWhenItIsNeeded(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got, want := w.Moves[5], (TradeUp{1, 4, 5, 1, 0}); got != want {
+	if got, want := w.Moves[5], (TradeUp{1, 4, 5, 1, 0, Counts{3, 0, 1}}); got != want {
 		t.Errorf("the trade of tens is %v, want %v", got, want)
 	}
 }
@@ -185,21 +185,23 @@ func checkAddition(t *testing.T, x, y int64) {
 	if err != nil {
 		t.Fatalf("%d + %d: %v", x, y, err)
 	}
-	var stays Counts
 	for _, m := range w.Moves {
 		switch m := m.(type) {
 		case JoinPlace:
-			stays[m.Power] = m.Sum
+			if m.First+m.Second+m.Carried != m.Sum || m.On[m.Power] != m.Sum || m.On.Total() != want {
+				t.Errorf("%d + %d: bad joining %+v", x, y, m)
+			}
 		case TradeUp:
 			if m.FromFirst+m.FromSecond+m.FromCarried != 10 || m.FromCarried > 1 {
 				t.Errorf("%d + %d: not ten pieces: %+v", x, y, m)
 			}
-			stays[m.From] = m.Left
-			stays[m.From+1]++
+			if m.Left < 0 || m.Left > 9 || m.After[m.From] != m.Left || m.After.Total() != want {
+				t.Errorf("%d + %d: bad trade %+v", x, y, m)
+			}
 		}
 	}
-	if stays.Total() != want {
-		t.Errorf("%d + %d: the places hold %v, want %d", x, y, stays, want)
+	if last := w.Moves[len(w.Moves)-1].(ReadOff); last.Number != want || last.Counts.Total() != want {
+		t.Errorf("%d + %d is read as %+v, want %d", x, y, last, want)
 	}
 }
 

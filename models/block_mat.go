@@ -49,8 +49,8 @@ type mat struct {
 	perRow [blockPlaces]int
 	trays  [blockPlaces]scene.Box
 	left   [blockPlaces]int    // where the pieces of a place start
-	bands  []scene.Box         // X and W are those of the labels
-	labels []int               // the height at which the label of each band stands
+	bands  [2]scene.Box        // X and W are those of the labels
+	labels [2]int              // the height at which the label of each band stands
 	starts [2][blockPlaces]int // where the pieces of a place start in a band
 }
 
@@ -67,9 +67,9 @@ const (
 // everything fits on the paper.
 func layMat(d demand) mat {
 	var best mat
-	worth := 0
+	worth, perRows := 0, arrangements(d.top)
 	for cell := leastCell; cell <= mostCell; cell++ {
-		for _, perRow := range arrangements(d.top) {
+		for _, perRow := range perRows {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
 			fits := m.place(d)
 			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
@@ -114,7 +114,7 @@ func (m *mat) place(d demand) bool {
 			h = max(h, m.blockHeight(power, int(slots[power])))
 			row = max(row, m.blockHeight(power, min(1, int(d.numbers[band][power]))))
 		}
-		m.labels = append(m.labels, y+row/2)
+		m.labels[band] = y + row/2
 		for power := range m.top + 1 {
 			m.starts[band][power] = y
 			if band == 0 && len(d.slots) > 1 {
@@ -122,7 +122,7 @@ func (m *mat) place(d demand) bool {
 				m.labels[band] = y + h - row/2
 			}
 		}
-		m.bands = append(m.bands, scene.Box{X: scene.Margin, Y: y, W: d.gutter, H: h})
+		m.bands[band] = scene.Box{Y: y, W: d.gutter, H: h}
 		y += h + bandGap
 	}
 	height := y - bandGap + trayPad - trayTop

@@ -160,10 +160,7 @@ func (k *blockTaking) take(s *scene.Scene, move arithmetic.TakePlace) {
 // answer shows the number laid out when the answer is hidden.
 func (k *blockTaking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark string) {
 	line := words.BlocksStepTitle(k.problem, title)
-	desc := words.BlocksDescOn(on, k.mat.top)
-	if mark != "" {
-		desc = mark + " " + desc
-	}
+	desc := words.Sentences(mark, words.BlocksDescOn(on, k.mat.top))
 	if on.Total() != k.read.Number {
 		addPart(s, scene.Always, shown)
 		s.Title, s.Desc = scene.Same(line), scene.Same(desc)
@@ -228,6 +225,6 @@ func (k *blockTaking) whole() *scene.Scene {
 	s.Title = scene.Telling{Shown: answered.Text(), Hidden: asked.Text()}
 	s.Desc.Hidden = k.asked()
 	s.Desc.Shown = words.Sentences(words.BlocksDescLaid(k.laid), words.Sentences(k.traded...),
-		words.BlocksCrossed(crossed, k.mat.top), words.BlocksLeft(k.read, k.mat.top))
+		words.BlocksCrossed(crossed), words.BlocksLeft(k.read, k.mat.top))
 	return s
 }
