@@ -109,6 +109,9 @@ func (d *arrayDivision) step(m arithmetic.Move, placed *int) Step {
 	case arithmetic.PlaceRest:
 		st.Title, st.Hands, st.Ask, s.Desc = d.said.Rest(m)
 		st.Symbols = notation.Lines(arrayListed(m.Totals))
+		if m.Left > 0 {
+			st.Symbols.Lines = append(st.Symbols.Lines, minus(d.set.Total, m.Placed, m.Left))
+		}
 		d.frame(s)
 		d.sideAsked(s)
 		d.dealt(s, 1, int(m.Found), m.Placed)
@@ -117,7 +120,7 @@ func (d *arrayDivision) step(m arithmetic.Move, placed *int) Step {
 		}
 		d.rest(s, m.Left, false)
 	case arithmetic.PlacePart:
-		st.Title, st.Hands, st.Ask, s.Desc = d.said.Part(m, arrayRole(*placed, 0))
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Part(m, d.lines[:*placed+1], arrayRole(*placed, 0))
 		role := arrayRole(*placed, 0)
 		area := notation.N(arithmetic.Grouped(m.Area), role)
 		st.Symbols = notation.Lines(

@@ -83,11 +83,11 @@ func (a *arrayPart) draw(marked bool) *scene.Scene {
 	b := a.box()
 	each := arithmetic.Grouped(a.mark.Each)
 	a.above(s, b.X, b.Right(), scene.Small, arrayShown(words.ArrayEach(each), scene.Ink), arrayBlank(words.ArrayEach("?")))
-	role := func(row int) scene.Role {
+	things := func(row int) scene.Item {
 		if marked && row < int(a.mark.Rows) {
-			return scene.Result
+			return scene.Item{Role: scene.Result, Of: scene.OfAnswer}
 		}
-		return scene.First
+		return scene.Item{Role: scene.First, Of: a.arrayLines.of}
 	}
 	var outline scene.Box
 	if a.look == inCounters {
@@ -95,7 +95,7 @@ func (a *arrayPart) draw(marked bool) *scene.Scene {
 		a.bands(s, len(bands))
 		for r := range bands {
 			for c := range int(a.mark.Each) {
-				a.piece(s, b.X+c*a.plot.step+a.plot.step/2, b.Y+r*a.rise+a.rise/2, arrayPiece(scene.Item{Role: role(r), Of: a.arrayLines.of}, 1))
+				a.piece(s, b.X+c*a.plot.step+a.plot.step/2, b.Y+r*a.rise+a.rise/2, arrayPiece(things(r), 1))
 			}
 		}
 		outline = bands[0]
@@ -104,10 +104,10 @@ func (a *arrayPart) draw(marked bool) *scene.Scene {
 		}
 	} else {
 		for r := range a.rows {
-			a.fill(s, r, 0, scene.Item{Role: role(r), Of: a.arrayLines.of})
+			a.fill(s, r, 0, things(r))
 			part := a.part(r, 0)
 			t := scene.Words(part.X+part.W/2, part.Y+part.H/2, scene.Small, each)
-			s.Add(scene.Item{Shape: t, Role: role(r), When: scene.ShownOnly})
+			s.Add(scene.Item{Shape: t, Role: things(r).Role, When: scene.ShownOnly})
 		}
 		outline = a.part(0, 0)
 		outline.H *= int(max(a.mark.Rows, 1))
@@ -115,7 +115,7 @@ func (a *arrayPart) draw(marked bool) *scene.Scene {
 	if marked && a.mark.Rows > 0 {
 		s.Add(scene.Item{
 			Shape: scene.Rect{X: outline.X - around, Y: outline.Y - around, W: outline.W + 2*around, H: outline.H + 2*around, Round: 14},
-			Role:  scene.Result, Finish: scene.Bold, Of: scene.OfAnswer, Worth: fraction.Whole(a.mark.Sum),
+			Role:  scene.Result, Finish: scene.Bold,
 		})
 	}
 	if marked {

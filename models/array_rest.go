@@ -30,16 +30,24 @@ func (d *arrayDivision) heap() (across, step int) {
 // arrayHeapGap stands between the tenth and the eleventh counter of a row.
 const arrayHeapGap = 10
 
+// loose is the layout of squares that wait, to the scale of the array: how many
+// stand in a row.
+func (d *arrayDivision) loose() int { return (scene.PaperW - 2*scene.Margin) / d.plot.step }
+
 // restTall is the height of what waits when it is n.
 func (d *arrayDivision) restTall(n int64) int {
+	across, step := 0, d.plot.step
 	switch {
 	case n == 0:
 		return 0
+	case d.look == inSketch:
+		return arrayRestBox
 	case d.look == inCounters:
-		across, step := d.heap()
-		return arrayRestNames + (int(n)+across-1)/across*step
+		across, step = d.heap()
+	default:
+		across = d.loose()
 	}
-	return max(arrayRestBox, arrayRestNames+d.plot.step)
+	return arrayRestNames + (int(n)+across-1)/across*step
 }
 
 // rest draws what is still to be placed, or what is left over in the end.
@@ -54,18 +62,17 @@ func (d *arrayDivision) rest(s *scene.Scene, n int64, over bool) {
 	case n == d.set.Total:
 		label = words.ArrayInAll(arithmetic.Grouped(n))
 	}
-	if unit := d.plot.step; over && d.look <= inScale && d.look != inCounters && int(n)*unit <= d.box().W {
-		// What is left over has the same scale as the array.
-		x := scene.PaperW/2 - int(n)*unit/2
-		s.Add(text(role, scene.PaperW/2, y+arrayRestNames/2-4, scene.Small, label))
-		s.Add(scene.Item{Shape: scene.Grid{X: x, Y: y + arrayRestNames, W: int(n) * unit, H: unit, Cols: int(n), Rows: 1}, Role: role, Of: d.of, Worth: fraction.Whole(n)})
-		return
-	}
-	if d.look != inCounters {
+	if d.look == inSketch {
 		const wide = 320
 		x := scene.PaperW/2 - wide/2
 		s.Add(scene.Item{Shape: scene.Rect{X: x, Y: y, W: wide, H: arrayRestBox, Round: 12}, Role: role, Finish: scene.Outline, Of: d.of, Worth: fraction.Whole(n)})
 		s.Add(text(role, scene.PaperW/2, y+arrayRestBox/2, scene.Small, label))
+		return
+	}
+	s.Add(text(role, scene.PaperW/2, y+arrayRestNames/2-4, scene.Small, label))
+	y += arrayRestNames
+	if d.look != inCounters {
+		d.restSquares(s, y, int(n), role)
 		return
 	}
 	across, step := d.heap()
@@ -73,9 +80,27 @@ func (d *arrayDivision) rest(s *scene.Scene, n int64, over bool) {
 	if across > 10 && n > 10 {
 		x -= arrayHeapGap / 2
 	}
-	s.Add(text(role, scene.PaperW/2, y+arrayRestNames/2-4, scene.Small, label))
 	for k := range int(n) {
-		d.piece(s, x+k%across*step+k%across/10*arrayHeapGap+step/2, y+arrayRestNames+k/across*step+step/2, arrayPiece(scene.Item{Role: role, Of: d.of}, 1))
+		d.piece(s, x+k%across*step+k%across/10*arrayHeapGap+step/2, y+k/across*step+step/2, arrayPiece(scene.Item{Role: role, Of: d.of}, 1))
+	}
+}
+
+// restSquares draws squares that wait in full rows and one that is not full, to
+// the scale of the array.
+func (d *arrayDivision) restSquares(s *scene.Scene, y, n int, role scene.Role) {
+	across, unit := d.loose(), d.plot.step
+	block := func(y, cols, rows int) {
+		g := scene.Grid{X: scene.PaperW/2 - min(across, n)*unit/2, Y: y, W: cols * unit, H: rows * unit, Cols: cols, Rows: rows}
+		if d.look == inScale {
+			g.Cols, g.Rows = 1, 1
+		}
+		s.Add(scene.Item{Shape: g, Role: role, Of: d.of, Worth: fraction.Whole(int64(cols * rows))})
+	}
+	if rows := n / across; rows > 0 {
+		block(y, across, rows)
+	}
+	if cols := n % across; cols > 0 {
+		block(y+n/across*unit, cols, 1)
 	}
 }
 

@@ -109,7 +109,7 @@ func (a ArrayShare) Rest(m arithmetic.PlaceRest) (title string, hands, ask Phras
 }
 
 // Part places many lines at once.
-func (a ArrayShare) Part(m arithmetic.PlacePart, role scene.Role) (title string, hands, ask Phrase, desc scene.Telling) {
+func (a ArrayShare) Part(m arithmetic.PlacePart, done []arithmetic.PlacePart, role scene.Role) (title string, hands, ask Phrase, desc scene.Telling) {
 	ask = Say("What easy number fits " + g(m.Before) + "?")
 	area := In(role, g(m.Area))
 	if a.Grouping {
@@ -125,7 +125,11 @@ func (a ArrayShare) Part(m arithmetic.PlacePart, role scene.Role) (title string,
 			hands = Say("Mark off ", In(role, g(m.Part)), " for each row. That takes ", area, ". "+left(m.Left))
 		}
 	}
-	desc = scene.Telling{Shown: g(a.Total) + " in all. " + a.partDone(m) + " " + left(m.Left), Hidden: a.Asked()}
+	desc = scene.Telling{Shown: g(a.Total) + " in all. ", Hidden: a.Asked()}
+	for _, part := range done {
+		desc.Shown += a.partDone(part) + " "
+	}
+	desc.Shown += left(m.Left)
 	return title, hands, ask, desc
 }
 
