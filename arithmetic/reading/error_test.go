@@ -89,7 +89,7 @@ try:  round 347 to the nearest 10
 hint: leave out units and the names of things
 try:  3 + 4
 `},
-		{"Nora has 3 tickets and buys 2 more", UnknownWord, `the word “nora” is not one that can be read
+		{"Nora has 3 tickets and buys 2 more", UnknownWord, `the word “Nora” is not one that can be read
 
     Nora has 3 tickets and buys 2 more
     ^^^^

@@ -102,38 +102,6 @@ func smallDigits(text []rune, start, end int) *fault {
 		"write powers as products: 3 × 3", []string{swap(text, start, end, "")}}
 }
 
-// checkWords finds the first word that the reader does not know.
-func (p *parser) checkWords() *fault {
-	unknown := func(t token) bool { return t.kind == word && !slices.Contains(vocabulary, t.text) }
-	strange := 0
-	for _, t := range p.tokens {
-		if unknown(t) {
-			strange++
-		}
-	}
-	for i, t := range p.tokens {
-		if !unknown(t) {
-			continue
-		}
-		f := &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " is not one that can be read",
-			"write the problem with numbers and signs, as it stands in the book", nil}
-		if strange > 3 {
-			f.hint = "stories cannot be read yet: write the problem in numbers and signs"
-		} else if i > 0 && p.tokens[i-1].kind == number {
-			f.hint = "leave out units and the names of things"
-		}
-		for i, w := range nearest(t.text) {
-			if i == 0 {
-				f.hint = "perhaps " + quote(w) + " was meant"
-			}
-			f.tries = append(f.tries, swap(p.text, t.start, t.end, w))
-		}
-		f.tries = append(f.tries, swap(p.text, t.start, t.end, ""))
-		return f
-	}
-	return nil
-}
-
 // noOperand is the fault where a number should stand.
 func noOperand(p *parser) *fault {
 	t, before := p.at(0), p.at(-1)

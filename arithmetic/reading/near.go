@@ -3,7 +3,40 @@ package reading
 import (
 	"cmp"
 	"slices"
+	"strings"
 )
+
+// checkWords finds the first word that the reader does not know.
+func (p *parser) checkWords() *fault {
+	unknown := func(t token) bool { return t.kind == word && !slices.Contains(vocabulary, t.text) }
+	strange := 0
+	for _, t := range p.tokens {
+		if unknown(t) {
+			strange++
+		}
+	}
+	for i, t := range p.tokens {
+		if !unknown(t) {
+			continue
+		}
+		f := &fault{UnknownWord, t.start, t.end, "the word " + quote(strings.Map(inked, string(p.text[t.start:t.end]))) + " is not one that can be read",
+			"write the problem with numbers and signs, as it stands in the book", nil}
+		if strange > 3 {
+			f.hint = "stories cannot be read yet: write the problem in numbers and signs"
+		} else if i > 0 && p.tokens[i-1].kind == number {
+			f.hint = "leave out units and the names of things"
+		}
+		for i, w := range nearest(t.text) {
+			if i == 0 && strange <= 3 {
+				f.hint = "perhaps " + quote(w) + " was meant"
+			}
+			f.tries = append(f.tries, swap(p.text, t.start, t.end, w))
+		}
+		f.tries = append(f.tries, swap(p.text, t.start, t.end, ""))
+		return f
+	}
+	return nil
+}
 
 // nearest is the words of the vocabulary that a word can have been meant for, at
 // most three, the nearest first: one slip away, or two for a word of five

@@ -12,7 +12,7 @@ import (
 // and are passed over.
 var passedOver = []string{"a", "an", "the", "its"}
 
-// sign is what stands between two operands.
+// infix is a sign between two operands.
 type infix struct {
 	op       arithmetic.Op
 	grouping bool // of a division: groups of the second number
@@ -140,16 +140,23 @@ var choosing = func() map[string]bool {
 	return table
 }()
 
-// ordering starts a list to put in order. A list may say in which direction.
+// What starts a list to put in order, stands between two numbers to compare, says
+// in which direction a list goes, and asks for factors, a rounded number or the
+// simplest form.
 var (
-	ordering  = []string{"order", "sort", "arrange", "put", "put in order", "order from least to greatest", "list"}
-	versus    = []string{"vs", "versus", "or", "against", "compared with", "compared to"}
-	between   = []string{"and", "with", "to", "or", "vs", "versus", "against"}
-	upward    = []string{"in order", "from least to greatest", "from smallest to largest", "from smallest to biggest", "from smallest to greatest", "from lowest to highest", "in order from least to greatest", "in order from smallest to largest", "least to greatest", "smallest to largest"}
-	downward  = []string{"from greatest to least", "from largest to smallest", "from biggest to smallest", "from highest to lowest", "in order from greatest to least", "in order from largest to smallest", "greatest to least", "largest to smallest"}
-	factoring = []string{"factors of", "factor pairs of", "pairs of factors of", "all factors of", "all factor pairs of", "list factors of", "list all factors of", "find factors of", "find all factors of", "arrays of", "all arrays of", "arrays for", "rectangles of"}
-	rounding  = []string{"to nearest", "rounded to nearest"}
-	simplest  = []string{"simplify", "reduce", "simplest form of", "lowest terms of"}
+	ordering = []string{"order", "sort", "arrange", "put", "put in order", "list"}
+	versus   = []string{"vs", "versus", "or", "against", "compared with", "compared to"}
+	between  = []string{"and", "with", "to", "or", "vs", "versus", "against"}
+	upward   = []string{"in order", "from least to greatest", "from smallest to largest", "from smallest to biggest",
+		"from smallest to greatest", "from lowest to highest", "in order from least to greatest",
+		"in order from smallest to largest", "least to greatest", "smallest to largest"}
+	downward = []string{"from greatest to least", "from largest to smallest", "from biggest to smallest",
+		"from greatest to smallest", "from highest to lowest", "in order from greatest to least",
+		"in order from largest to smallest", "greatest to least", "largest to smallest"}
+	factoring = []string{"factors of", "factor pairs of", "pairs of factors of", "all factors of", "all factor pairs of",
+		"list factors of", "list all factors of", "arrays of", "all arrays of", "arrays for", "rectangles of"}
+	rounding = []string{"to nearest", "rounded to nearest"}
+	simplest = []string{"simplify", "reduce", "simplest form of", "lowest terms of"}
 )
 
 // forms are the phrases behind a number that ask for it in another form.
