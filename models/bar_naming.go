@@ -48,7 +48,11 @@ func tellNamed(w arithmetic.Working) Telling {
 	}}}
 	names := []notation.Line{lines[0]}
 	for i, move := range w.Moves[1:] {
+		old := now.old
 		now = renamed{to: after(move), done: true, made: move}
+		if _, counting := move.(arithmetic.CountParts); counting {
+			now.old, now.made = old, nil // counting changes nothing: the first cuts stay heavy
+		}
 		step := n.tell(move, &now)
 		step.Scene = n.picture(now)
 		t.Steps = append(t.Steps, step)
