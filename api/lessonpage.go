@@ -21,6 +21,7 @@ type lessonPage struct {
 	Why                      []said
 	Pieces, Cautions         []string
 	Steps                    []move
+	Size                     string // of the symbols
 	Whole                    shown
 	Address, HiddenAddress   string
 	HiddenURL                string
@@ -80,7 +81,7 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 	for _, other := range l.Also {
 		v.Also = append(v.Also, linkTo(other.String(), ""))
 	}
-	v.Steps = moves(l, p)
+	v.Steps, v.Size = moves(l, p), size(l.Steps)
 	v.need(l)
 	v.Whole = show(p, l.Whole, true)
 	hidden := p

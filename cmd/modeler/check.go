@@ -48,12 +48,11 @@ func check(c call) int {
 	}
 	fmt.Fprintf(c.out, "%s: %s\n", verdict, read.Problem)
 	var b strings.Builder
-	if why := l.Why.String(); why != "" {
-		wrap(&b, "", why)
+	why := l.Why.String()
+	if why == "" {
+		why = words.Stand(read.Problem, l.Answer)
 	}
-	if apart := words.Apart(read.Problem, l.Answer); apart != "" {
-		wrap(&b, "", apart)
-	}
+	wrap(&b, "", why)
 	fmt.Fprint(c.out, b.String())
 	if !l.Answer.True {
 		return isFalse

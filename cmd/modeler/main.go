@@ -182,6 +182,9 @@ func complain(w io.Writer, err error) int {
 		}
 		fmt.Fprint(w, t.Block())
 	case errors.As(err, &e):
+		if e.Text == "" {
+			e.Code = reading.Empty // there are no words to underline
+		}
 		fmt.Fprint(w, e.Block())
 	default:
 		fmt.Fprintln(w, err)

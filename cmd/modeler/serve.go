@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"net"
+	"net/url"
 	"os"
 	"os/signal"
 	"syscall"
@@ -11,6 +12,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"modeler/api"
+	"modeler/arithmetic/reading"
 )
 
 var serveCommand = command{
@@ -33,13 +35,21 @@ func serve(c call) int {
 }
 
 func serveUntil(ctx context.Context, c call) int {
+	public := c.value("public")
+	if u, err := url.Parse(public); public != "" && (err != nil || u.Host == "" || u.Scheme != "http" && u.Scheme != "https") {
+		text := api.Clip(public)
+		return complain(c.errors, &reading.Error{
+			Text: text, End: len([]rune(text)), Message: "this is not the address of a site",
+			Hint: "begin with http:// or https://", Try: "--public https://example.org",
+		})
+	}
 	on, err := net.Listen("tcp", c.value("listen"))
 	if err != nil {
 		fmt.Fprintln(c.errors, err)
 		return failed
 	}
 	fmt.Fprintf(c.out, "modeler is at http://%s\n", on.Addr())
-	if err := api.Serve(ctx, on, api.NewHandler(c.value("public"))); err != nil {
+	if err := api.Serve(ctx, on, api.NewHandler(public)); err != nil {
 		fmt.Fprintln(c.errors, err)
 		return failed
 	}

@@ -2,19 +2,15 @@ package words
 
 import "modeler/arithmetic"
 
-// Apart says how far apart the two sides of a claim that is not true are; it is
-// "" for one that is true.
-func Apart(p arithmetic.Problem, a arithmetic.Answer) string {
-	switch {
-	case p.Kind != arithmetic.Claim || a.True:
-		return ""
-	case a.Relation == arithmetic.Equal:
-		return "Both sides are the same amount."
-	}
-	left, right := p.Left.String(), p.Right.String()
+// Stand says what truly stands between the two sides of a claim, and how far
+// apart they are: "5/8 is 1/8 less than 3/4."
+func Stand(p arithmetic.Problem, a arithmetic.Answer) string {
 	than := " more than "
-	if a.Relation == arithmetic.Less {
+	switch a.Relation {
+	case arithmetic.Equal:
+		return "Both sides are the same amount."
+	case arithmetic.Less:
 		than = " less than "
 	}
-	return left + " is " + a.Gap.String() + than + right + "."
+	return p.Left.String() + " is " + arithmetic.FinalName(arithmetic.Frac(a.Gap)).String() + than + p.Right.String() + "."
 }

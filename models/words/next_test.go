@@ -72,7 +72,7 @@ func TestCautionsGoByThePiecesAndTheHands(t *testing.T) {
 	}
 }
 
-func TestApartSaysHowFarAndWhichWay(t *testing.T) {
+func TestStandSaysHowFarAndWhichWay(t *testing.T) {
 	claim := func(rel arithmetic.Relation) arithmetic.Problem {
 		return arithmetic.Problem{Kind: arithmetic.Claim, Left: frac(5, 8), Rel: rel, Right: frac(3, 4)}
 	}
@@ -83,9 +83,9 @@ func TestApartSaysHowFarAndWhichWay(t *testing.T) {
 		{arithmetic.Answer{Relation: arithmetic.Less, Gap: fraction.Must(1, 8)}, "5/8 is 1/8 less than 3/4."},
 		{arithmetic.Answer{Relation: arithmetic.Greater, Gap: fraction.Must(1, 8)}, "5/8 is 1/8 more than 3/4."},
 		{arithmetic.Answer{Relation: arithmetic.Equal}, "Both sides are the same amount."},
-		{arithmetic.Answer{Relation: arithmetic.Less, True: true}, ""},
+		{arithmetic.Answer{Relation: arithmetic.Greater, Gap: fraction.Whole(2)}, "5/8 is 2 more than 3/4."},
 	} {
-		if got := Apart(claim(arithmetic.Greater), c.a); got != c.want {
+		if got := Stand(claim(arithmetic.Greater), c.a); got != c.want {
 			t.Errorf("got %q, want %q", got, c.want)
 		}
 	}

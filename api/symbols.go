@@ -1,0 +1,56 @@
+package api
+
+import (
+	"modeler/models"
+	"modeler/models/notation"
+	"modeler/models/scene"
+)
+
+// size names how large a lesson's symbols are set, so that the longest line of
+// them has room beside the picture and all its moves are set alike. The style
+// sheet has the sizes; the bounds are the room there divided by the size.
+func size(steps []models.Step) string {
+	widest := 0
+	for _, s := range steps {
+		widest = max(widest, hundredths(s.Symbols))
+	}
+	switch {
+	case widest <= 700:
+		return ""
+	case widest <= 980:
+		return "long"
+	case widest <= 1420:
+		return "longer"
+	}
+	return "longest"
+}
+
+// hundredths is about how wide a block of symbols is, in hundredths of its size.
+func hundredths(b notation.Block) int {
+	const (
+		size    = 100
+		padding = 40 // of a cell, both sides
+	)
+	wide := func(l notation.Line) int { return scene.Text{Size: size, Bold: true, Runs: l.Runs()}.Width() }
+	if !b.Columns {
+		widest := 0
+		for _, l := range b.Lines {
+			widest = max(widest, wide(l))
+		}
+		return widest
+	}
+	var columns []int
+	for _, l := range b.Lines {
+		for i, cell := range l {
+			if i == len(columns) {
+				columns = append(columns, 0)
+			}
+			columns[i] = max(columns[i], wide(notation.Line{cell})+padding)
+		}
+	}
+	sum := 0
+	for _, c := range columns {
+		sum += c
+	}
+	return sum
+}
