@@ -151,7 +151,7 @@ func (k *blockAdding) asked() string {
 	return words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + words.BlocksAdd()
 }
 
-// whole is the story in one picture: both numbers, a ground under every ten that
+// whole is the story in one picture: both numbers, a ring round every ten that
 // is traded with an arrow to the piece that it becomes, and the digits of the
 // sum.
 func (k *blockAdding) whole() *scene.Scene {
@@ -159,7 +159,7 @@ func (k *blockAdding) whole() *scene.Scene {
 	var traded []string
 	for _, trade := range k.trades {
 		ten := k.around(trade.From, trade.FromFirst, trade.FromSecond, trade.FromCarried)
-		shown.Draw(scene.Moved, scene.Plain, ten)
+		shown.Draw(scene.Moved, scene.Outline, ten)
 		k.layTraded(arrows, trade.From+1, laid{role: scene.Moved})
 		k.arrow(arrows, ten, k.mat.slot(trade.From+1, 1, int(k.laid[1].Counts[trade.From+1])))
 		traded = append(traded, words.BlocksTradedUp(trade))

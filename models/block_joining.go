@@ -34,7 +34,7 @@ func (k *blockAdding) layTraded(s *scene.Scene, power int, as laid) {
 // join lays a ground under all pieces of a place.
 func (k *blockAdding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 	if move.Sum > 0 {
-		s.Draw(scene.Moved, scene.Plain, k.around(move.Power, move.First, move.Second, move.Carried))
+		s.Draw(scene.Moved, scene.Outline, k.around(move.Power, move.First, move.Second, move.Carried))
 	}
 	k.lie(s, ofFirst, ofSecond, fromTrade)
 	k.count(move.Power, move.Sum)
