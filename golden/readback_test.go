@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"modeler/arithmetic"
+	"modeler/golden/laws"
 	"modeler/golden/measure"
 	"modeler/golden/problems"
 	"modeler/models"
@@ -71,11 +72,12 @@ func TestReadingBack(t *testing.T) {
 	paint := paints(t)
 	told := map[string]int{}
 	read := func(m *models.Model, p arithmetic.Problem) {
-		truth, err := problems.Work(p)
+		l, err := laws.Tell(m, p)
 		if err != nil {
-			t.Fatal(err)
+			t.Error(err)
+			return
 		}
-		d, err := measure.Read(svg.Render(m.Tell(p).Whole, svg.Options{}))
+		d, err := measure.Read(svg.Render(l.Whole, svg.Options{}))
 		if err != nil {
 			t.Errorf("%s: %s: %v", m.Name, p, err)
 			return
@@ -85,7 +87,7 @@ func TestReadingBack(t *testing.T) {
 			t.Errorf("nothing reads the pictures of %s back", m.Name)
 			return
 		}
-		switch err := reading(sight{d, p, paint}, truth); err {
+		switch err := reading(sight{d, p, paint}, l.Truth); err {
 		case nil:
 			told[m.Name+", "+string(p.Kind)]++
 		case errUnread:
@@ -101,7 +103,7 @@ func TestReadingBack(t *testing.T) {
 	for range 2000 {
 		p := d.Next()
 		for _, m := range models.All {
-			if m.Fits(p) == nil && !t.Failed() {
+			if m.Fits(p) == nil {
 				read(m, p)
 			}
 		}
@@ -287,7 +289,3 @@ func (s sight) tiled() error {
 	}
 	return nil
 }
-
-func readArray(s sight, t problems.Truth) error { return errUnread }
-
-func readLine(s sight, t problems.Truth) error { return errUnread }

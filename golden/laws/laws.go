@@ -23,8 +23,14 @@ type Lesson struct {
 	models.Telling
 }
 
-// Tell has a model tell a problem that fits it.
-func Tell(m *models.Model, p arithmetic.Problem) (Lesson, error) {
+// Tell has a model tell a problem that fits it. That a model panics is an error
+// here, so that the other problems are still tried.
+func Tell(m *models.Model, p arithmetic.Problem) (l Lesson, err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			err = fmt.Errorf("%s: %s: it fits and then panics: %v", m.Name, p, r)
+		}
+	}()
 	truth, err := problems.Work(p)
 	if err != nil {
 		return Lesson{}, fmt.Errorf("%s: %s: %w", m.Name, p, err)

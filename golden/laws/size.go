@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strings"
 
+	"modeler/arithmetic"
 	"modeler/fraction"
 	"modeler/models/scene"
 )
@@ -129,33 +130,53 @@ func NoOverlap(p Picture) error {
 	return nil
 }
 
-// JumpsToScale: all jumps of a picture have one scale, and a jump back goes to
-// the left.
+// JumpsToScale: all jumps of a picture have one scale, as near as whole units
+// come, and a jump back goes to the left.
 func JumpsToScale(p Picture) error {
 	if p.sketched() {
 		return nil
 	}
-	var ref *scene.Item
+	var longest *scene.Item // the one that says the scale best
 	for _, it := range p.visible() {
-		hop, ok := it.Shape.(scene.Hop)
-		if !ok || it.Worth.Sign() == 0 {
-			continue
+		if hop, ok := it.Shape.(scene.Hop); ok && it.Worth.Sign() != 0 {
+			if p.backwards(it) != (hop.X2 < hop.X1) {
+				return fmt.Errorf("%s goes the wrong way", describe(it))
+			}
+			if longest == nil || it.Shape.Box().W > longest.Shape.Box().W {
+				longest = &it
+			}
 		}
-		if (hop.X2-hop.X1 > 0) != (it.Worth.Sign() > 0) {
-			return fmt.Errorf("%s is worth %s", describe(it), it.Worth)
-		}
-		if ref == nil {
-			ref = &it
-			continue
-		}
-		with := ref.Shape.(scene.Hop)
-		a := new(big.Rat).Mul(rat(it.Worth), big.NewRat(int64(with.X2-with.X1), 1))
-		b := new(big.Rat).Mul(rat(ref.Worth), big.NewRat(int64(hop.X2-hop.X1), 1))
-		if a.Cmp(b) != 0 {
-			return fmt.Errorf("%s is worth %s and %s is worth %s", describe(it), it.Worth, describe(*ref), ref.Worth)
+	}
+	for _, it := range p.visible() {
+		if _, ok := it.Shape.(scene.Hop); ok && it.Worth.Sign() != 0 && !inRatio(it, *longest) {
+			return fmt.Errorf("%s is worth %s and %s is worth %s", describe(it), it.Worth, describe(*longest), longest.Worth)
 		}
 	}
 	return nil
+}
+
+// backwards reports whether a jump takes away. In a difference the second number
+// is jumped back; what is jumped to find the answer goes forward.
+func (p Picture) backwards(it scene.Item) bool {
+	e := p.Problem.Left
+	if _, ok := e.(arithmetic.Operation); !ok {
+		e = p.Problem.Right
+	}
+	o, ok := e.(arithmetic.Operation)
+	if !ok || o.Op != arithmetic.Subtract {
+		return it.Worth.Sign() < 0
+	}
+	return it.Of == scene.OfSecond || p.Problem.Kind == arithmetic.Missing
+}
+
+// inRatio reports whether two widths are as their worths, with both ends of each
+// rounded to whole units: w is as wide as its worth to within a unit and as much
+// of a unit as the rounding of the reference comes to.
+func inRatio(it, ref scene.Item) bool {
+	ideal := new(big.Rat).Quo(rat(it.Worth), rat(ref.Worth))
+	ideal.Mul(ideal.Abs(ideal), big.NewRat(int64(ref.Shape.Box().W), 1))
+	off := ideal.Sub(ideal, big.NewRat(int64(it.Shape.Box().W), 1))
+	return off.Abs(off).Cmp(big.NewRat(2, 1)) < 0
 }
 
 // OneScale: every step of a lesson has the same paper, and what is worth as much

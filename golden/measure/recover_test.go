@@ -51,7 +51,7 @@ func TestScaleReadsPlacesOnALine(t *testing.T) {
 <text x="20" y="42">1</text><text x="20" y="54">2</text></g><line x1="17" y1="44" x2="23" y2="44" stroke="#000000"/>
 <path d="M10 30C14 10 26 10 30 30" fill="none" stroke="#000000"/>`)
 	f := d.Fractions()
-	if len(f) != 1 || f[0].Num != "1" || f[0].Den != "2" || f[0].X != 20 {
+	if len(f) != 1 || f[0].Num.Words != "1" || f[0].Den.Words != "2" || f[0].X != 20 {
 		t.Fatalf("fractions: %v", f)
 	}
 	s := ScaleOf(Mark{10, 50, big.NewRat(0, 1)}, Mark{50, 50, big.NewRat(2, 1)})

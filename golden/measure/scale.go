@@ -9,7 +9,7 @@ import (
 // Fraction is a number with a bar: one text above a level line, one below it,
 // all about one middle.
 type Fraction struct {
-	Num, Den string
+	Num, Den Text
 	X, Y     int // the middle of the bar
 }
 
@@ -20,19 +20,17 @@ func (d Drawing) Fractions() []Fraction {
 		if len(p.Points) != 2 || p.Points[0].Y != p.Points[1].Y {
 			continue
 		}
-		x, y := (p.Points[0].X+p.Points[1].X)/2, p.Points[0].Y
-		var f Fraction
+		f := Fraction{X: (p.Points[0].X + p.Points[1].X) / 2, Y: p.Points[0].Y}
 		for _, t := range d.Texts {
-			near := t.X >= x-2 && t.X <= x+2
+			near := t.X >= f.X-2 && t.X <= f.X+2
 			switch {
-			case near && t.Y < y && y-t.Y < t.Size/2:
-				f.Num = t.Words
-			case near && t.Y > y && t.Y-y < t.Size+t.Size/10:
-				f.Den = t.Words
+			case near && t.Y < f.Y && f.Y-t.Y < t.Size/2:
+				f.Num = t
+			case near && t.Y > f.Y && t.Y-f.Y < t.Size+t.Size/10:
+				f.Den = t
 			}
 		}
-		if f.Num != "" && f.Den != "" {
-			f.X, f.Y = x, y
+		if f.Num.Words != "" && f.Den.Words != "" {
 			list = append(list, f)
 		}
 	}
@@ -49,19 +47,31 @@ type Mark struct {
 // place, fractions included, from left to right.
 func (d Drawing) Marks() []Mark {
 	var list []Mark
+	inFraction := map[int]bool{}
 	for _, f := range d.Fractions() {
-		if v, ok := new(big.Rat).SetString(f.Num + "/" + f.Den); ok {
+		v, ok := new(big.Rat).SetString(f.Num.Words + "/" + f.Den.Words)
+		inFraction[f.Num.Order], inFraction[f.Den.Order] = true, true
+		if ok && d.alone(f.Num.Size, f.X, (f.Num.Y+f.Den.Y)/2, f.Num.Order, f.Den.Order) {
 			list = append(list, Mark{f.X, f.Y, v})
 		}
 	}
 	for _, t := range d.Texts {
 		v, ok := new(big.Rat).SetString(strings.ReplaceAll(t.Words, ",", ""))
-		if ok && t.Anchor == "middle" {
+		if ok && t.Anchor == "middle" && !inFraction[t.Order] && d.alone(t.Size, t.X, t.Y, t.Order) {
 			list = append(list, Mark{t.X, t.Y, v})
 		}
 	}
 	slices.SortStableFunc(list, func(a, b Mark) int { return a.X - b.X })
 	return list
+}
+
+// alone reports whether no other text stands on the same baseline so near that the
+// two are read as one, as in 1 2/3 or 8/4 = 2.
+func (d Drawing) alone(size, x, y int, but ...int) bool {
+	return !slices.ContainsFunc(d.Texts, func(t Text) bool {
+		dx, dy := t.X-x, t.Y-y
+		return !slices.Contains(but, t.Order) && max(dx, -dx) < size*5/4 && max(dy, -dy) < size/4
+	})
 }
 
 // Scale maps places along a line to values.

@@ -15,6 +15,7 @@ type Truth struct {
 	Value     *big.Rat   // the value, the unknown, the rounded number; of a division, with its fraction
 	Quotient  *big.Int   // of a division of whole numbers
 	Remainder *big.Int   // and what is left over
+	Sides     []*big.Rat // of a claim or comparison: what Left and Right come to
 	Order     int        // how Left stands to Right: -1, 0 or 1
 	True      bool       // of a claim
 	Sorted    []*big.Rat // of an ordering, from least to greatest
@@ -39,7 +40,8 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 			t.Value = solve(p.Right, value(p.Left))
 		}
 	case arithmetic.Claim, arithmetic.Comparison:
-		t.Order = value(p.Left).Cmp(value(p.Right))
+		t.Sides = []*big.Rat{value(p.Left), value(p.Right)}
+		t.Order = t.Sides[0].Cmp(t.Sides[1])
 		t.True = map[arithmetic.Relation]int{arithmetic.Less: -1, arithmetic.Equal: 0, arithmetic.Greater: 1}[p.Rel] == t.Order
 	case arithmetic.Ordering:
 		for _, n := range p.List {

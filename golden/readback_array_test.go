@@ -1,0 +1,235 @@
+package golden
+
+import (
+	"errors"
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/golden/measure"
+	"modeler/golden/problems"
+	"modeler/models/scene"
+)
+
+// rectangle is an array as it was measured: how many things it has, how many of
+// them are marked as the answer or lie apart, and its rows and columns.
+type rectangle struct {
+	count, marked, apart int64
+	rows, cols           int64 // 0 when they do not come out
+}
+
+// readArray finds the array in the picture: counters, crates with a number on
+// them, squares of squared paper, or the sides of an area to scale.
+func readArray(s sight, t problems.Truth) error {
+	if s.problem.Kind == arithmetic.Factors {
+		return s.readPairs(t)
+	}
+	for _, text := range s.Texts {
+		if strings.Contains(text.Words, "not to scale") {
+			return errUnread
+		}
+	}
+	if r, ok := s.counters(); ok {
+		return s.compareArray(r, t)
+	}
+	r, err := s.squares()
+	if err != nil {
+		return err
+	}
+	return s.compareArray(r, t)
+}
+
+// readPairs reads every array of a number: one rectangle for each pair, all to
+// one scale, ruled in as many squares as the number or not ruled at all.
+func (s sight) readPairs(t problems.Truth) error {
+	n := t.Numbers[0].Num().Int64()
+	drawn, cell := map[[2]int64]bool{}, int64(0)
+	for _, f := range s.Faces() {
+		if !s.is(f.Paint, scene.First, scene.Second, scene.Result) {
+			continue
+		}
+		if got := int64(f.Cells()); got != n && got != 1 {
+			return fmt.Errorf("an array of %d × %d for %d", f.Rows(), f.Cols(), n)
+		}
+		at := slices.IndexFunc(t.Pairs, func(p [2]int64) bool { return int64(f.W)*p[0] == int64(f.H)*p[1] })
+		if at < 0 {
+			return fmt.Errorf("an array of %d by %d units for %d", f.W, f.H, n)
+		}
+		side := int64(f.W) / t.Pairs[at][1]
+		if cell != 0 && side != cell {
+			return fmt.Errorf("squares of %d and of %d", side, cell)
+		}
+		cell = side
+		drawn[t.Pairs[at]] = true
+	}
+	for _, pair := range t.Pairs {
+		turned := [2]int64{pair[1], pair[0]}
+		if drawn[pair] == drawn[turned] && pair != turned || !drawn[pair] && !drawn[turned] {
+			return fmt.Errorf("%d × %d is not drawn once", pair[0], pair[1])
+		}
+	}
+	return nil
+}
+
+// counters are the circles. Those that lie apart have a paint of their own.
+func (s sight) counters() (r rectangle, ok bool) {
+	var inside []measure.Circle
+	for _, c := range s.Circles {
+		switch {
+		case s.is(c.Paint, scene.Moved):
+			r.apart++
+		case s.is(c.Paint, scene.First, scene.Second, scene.Result):
+			inside = append(inside, c)
+			if s.is(c.Paint, scene.Result) {
+				r.marked++
+			}
+		}
+	}
+	cols, rows, full := measure.Lattice(inside)
+	if full {
+		r.rows, r.cols = int64(rows), int64(cols)
+	}
+	r.count = int64(len(inside)) + r.apart
+	return r, len(inside) > 0
+}
+
+// squares are the cells of ruled faces, which must be one square grid. An area
+// that is not ruled in ones has the ratio of its sides instead of a count.
+func (s sight) squares() (r rectangle, err error) {
+	var all measure.Box
+	cell := 0
+	ruled := true
+	var faces []measure.Face
+	for _, f := range s.Faces() {
+		if !s.is(f.Paint, scene.First, scene.Second, scene.Result) {
+			continue
+		}
+		if len(faces) == 0 {
+			all = f.Box
+		}
+		x, y := min(all.X, f.X), min(all.Y, f.Y)
+		all = measure.Box{X: x, Y: y, W: max(all.Right(), f.Right()) - x, H: max(all.Bottom(), f.Bottom()) - y}
+		faces = append(faces, f)
+		if f.Cells() > 1 {
+			cell = f.W / f.Cols()
+		}
+	}
+	if worth := s.crate(faces); worth > 0 {
+		xs, ys := map[int]bool{}, map[int]bool{}
+		for _, f := range faces {
+			xs[f.X], ys[f.Y] = true, true
+			if s.is(f.Paint, scene.Result) {
+				r.marked += worth
+			}
+		}
+		r.count = worth * int64(len(faces))
+		if len(xs)*len(ys) == len(faces) {
+			r.rows, r.cols = int64(len(ys)), int64(len(xs))*worth
+		}
+		return r, nil
+	}
+	area := 0
+	for _, f := range faces {
+		n := f.Cells()
+		ruled = ruled && cell > 0 && n > 0 && n*cell*cell == f.Area()
+		area += f.Area()
+		if s.is(f.Paint, scene.Result) {
+			r.marked += int64(n)
+		}
+		r.count += int64(n)
+	}
+	if len(faces) == 0 {
+		return r, nil
+	}
+	if area > all.Area() {
+		return r, errors.New("the parts lie on one another")
+	}
+	if !ruled {
+		g := new(big.Int).GCD(nil, nil, big.NewInt(int64(all.W)), big.NewInt(int64(all.H))).Int64()
+		return rectangle{count: -1, rows: int64(all.H) / g, cols: int64(all.W) / g}, nil
+	}
+	if area == all.Area() {
+		r.rows, r.cols = int64(all.H/cell), int64(all.W/cell)
+	}
+	return r, nil
+}
+
+// crate is the number that stands on every one of the faces, where they are all
+// alike and it is the same on all; 0 otherwise.
+func (s sight) crate(faces []measure.Face) int64 {
+	var worth int64
+	for i, f := range faces {
+		on := int64(0)
+		for _, m := range s.Marks() {
+			if f.Contains(measure.Box{X: m.X, Y: m.Y}) && m.Value.IsInt() {
+				on = m.Value.Num().Int64()
+			}
+		}
+		if on == 0 || i > 0 && (on != worth || f.W != faces[0].W || f.H != faces[0].H) {
+			return 0
+		}
+		worth = on
+	}
+	if len(faces) == 1 && worth < 10 {
+		return 0
+	}
+	return worth
+}
+
+// compareArray compares the array with the numbers of the problem.
+func (s sight) compareArray(r rectangle, t problems.Truth) error {
+	n := func(i int) *big.Rat { return t.Numbers[i] }
+	if r.count < 0 {
+		if s.problem.Kind != arithmetic.Product {
+			return errUnread
+		}
+		return agree("rows to columns", big.NewRat(r.rows, r.cols), new(big.Rat).Quo(n(0), n(1)))
+	}
+	switch s.problem.Kind {
+	case arithmetic.Product:
+		if t.Value.Sign() == 0 {
+			return agree("the things in the array", whole(r.count), t.Value)
+		}
+		return both(agree("the rows", whole(r.rows), n(0)), agree("the columns", whole(r.cols), n(1)))
+	case arithmetic.Expression:
+		return agree("the things in the array", whole(r.count), t.Value)
+	case arithmetic.PartOf:
+		return both(agree("the amount", whole(r.count), n(1)), agree("the part", whole(r.marked), t.Value))
+	case arithmetic.Division:
+		left := whole(0).SetInt(t.Remainder)
+		if r.apart == 0 && left.Sign() > 0 {
+			if !s.Says(left.RatString() + " left over") {
+				return errors.New("what is left over is not there")
+			}
+			r.count += t.Remainder.Int64()
+		}
+		if r.rows == 0 {
+			return agree("the things in the array", whole(r.count), n(0))
+		}
+		known, found := r.rows, r.cols
+		if s.problem.Grouping {
+			known, found = found, known
+		}
+		return both(agree("the things in the array", whole(r.count), n(0)),
+			both(agree("the known side", whole(known), n(1)), agree("the found side", whole(found), whole(0).SetInt(t.Quotient))))
+	case arithmetic.Missing:
+		most := n(0)
+		for _, v := range append(t.Numbers, t.Value) {
+			if v.Cmp(most) > 0 {
+				most = v
+			}
+		}
+		return agree("the things in the array", whole(r.count), most)
+	}
+	return errUnread
+}
+
+// both is the first of two errors.
+func both(a, b error) error {
+	if a != nil {
+		return a
+	}
+	return b
+}
