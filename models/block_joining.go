@@ -31,7 +31,7 @@ func (k *blockAdding) layTraded(s *scene.Scene, power int, as laid) {
 	k.mat.lay(s, power, 1, slot, slot+1, as)
 }
 
-// join lays a ground under all pieces of a place.
+// join puts a ring round all pieces of a place.
 func (k *blockAdding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 	if move.Sum > 0 {
 		s.Draw(scene.Moved, scene.Outline, k.around(move.Power, move.First, move.Second, move.Carried))
