@@ -21,6 +21,7 @@ const (
 	lineRoom   = lineRight - lineLeft
 	brokenRoom = lineRight - brokenLeft
 	leastHop   = 14 // the narrowest hop that can still be seen
+	leastApart = 6  // the smallest distance of two points that can be told apart
 )
 
 // lineRuler maps counts of units to places on the paper.
@@ -71,11 +72,13 @@ func unevenRuler(stops []int64, needs map[int64]int) lineRuler {
 	}
 	shares, total := make([]int, len(stops)-1), 0
 	for i := range shares {
-		for by, need := range needs {
+		smaller, need := 0, 0
+		for by, width := range needs {
 			if by <= stops[i+1]-stops[i] {
-				shares[i] = max(shares[i], need) + wider
+				smaller, need = smaller+1, max(need, width)
 			}
 		}
+		shares[i] = need + wider*smaller
 		total += shares[i]
 	}
 	x := r.left

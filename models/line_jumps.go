@@ -154,9 +154,9 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 			done++
 			last := done == len(jumps)
 			k.hops = append(k.hops, lineHop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: runsOf(sign, m.By),
-				role: scene.Second, of: scene.OfSecond, worth: m.By.Value, step: i})
+				role: scene.Second, of: scene.OfSecond, worth: m.By.Value, step: i, tells: words.LineTells(m, pl.working.Answer)})
 			k.addStop(k.landing(m, i, last, pl.working.Answer))
-			pl.step(words.LineJump(m, last), jumpLine(m, sign, last))
+			pl.step(words.LineJump(m, last, pl.working.Answer), jumpLine(m, sign, last))
 		}
 	}
 	if len(jumps) == 0 {
@@ -248,7 +248,9 @@ func (pl *linePlan) wayBetween(k *lineSketch, from, to arithmetic.Number, jumps 
 		k.hops = append(k.hops, lineHop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: label,
 			role: scene.Result, of: scene.OfAnswer, worth: m.By.Value, when: scene.ShownOnly, step: begin + i})
 		k.addStop(lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), step: begin + i, when: scene.ShownOnly})
-		pl.step(words.LineJump(m, i == len(jumps)-1), jumpLine(m, sign, false))
+		told := words.LineJump(m, i == len(jumps)-1, pl.working.Answer)
+		told.Desc.Hidden = words.LineWayAsked(from, to)
+		pl.step(told, jumpLine(m, sign, false))
 	}
 	for _, m := range pl.working.Moves {
 		if m, ok := m.(arithmetic.AddJumps); ok {

@@ -120,7 +120,7 @@ func (pl *linePlan) missingStart(k *lineSketch, look arithmetic.LookFor, r lineR
 		if i < len(undo)-1 {
 			k.addStop(lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), when: scene.ShownOnly, step: 1 + i, until: check})
 		}
-		pl.step(words.LineUndo(m, i == 0, i == len(undo)-1), jumpLine(m, back, i == len(undo)-1))
+		pl.step(words.LineUndo(m, i == 0, i == len(undo)-1, pl.working.Answer), jumpLine(m, back, i == len(undo)-1))
 	}
 	pl.step(words.LineCheck(look, start, r.known, r.total), pl.answered)
 	pl.desc = words.LineStartDesc(pl.problem, look, undo, pl.working.Answer)

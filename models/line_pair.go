@@ -36,10 +36,13 @@ func planPair(p arithmetic.Problem) (*linePlan, error) {
 	pl.sketches = []*lineSketch{k}
 	pl.step(words.LineDraw(draw, k.broken), comparedLine(a, b, notation.S("?")))
 	sides := [2]pairSide{{scene.First, scene.OfFirst, -1}, {scene.Second, scene.OfSecond, 1}}
-	for i, m := range w.Moves[1:] {
-		step := i + 1
+	for _, m := range w.Moves[1:] {
+		step := len(pl.steps)
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
+			if pl.uneven {
+				continue // what is not to scale has no equal parts
+			}
 			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step, side: cutSideOf(w, m, sides), named: true})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:
@@ -127,7 +130,7 @@ const (
 func (k *lineSketch) band(m arithmetic.MarkOnLine, s pairSide, step int) {
 	end := k.scale.Count(m.Number)
 	stop := lineStop{at: end, label: runsOf("", m.Number), role: s.role, of: s.of, step: step, size: scene.Middle, side: s.side, dot: true}
-	if k.broken || k.uneven() || end == 0 {
+	if k.broken || k.step == 0 || end == 0 {
 		stop.worth = m.Number.Value
 		k.stops = append(k.stops, stop)
 		return
@@ -135,14 +138,15 @@ func (k *lineSketch) band(m arithmetic.MarkOnLine, s pairSide, step int) {
 	b := lineBand{pairSide: s, from: k.scale.Count(m.From), step: step}
 	at := b.from
 	for _, c := range m.Counts {
-		each, times, worth := k.scale.Count(c.Each), c.Times, c.Each.Value
+		each := k.scale.Count(c.Each)
 		if k.x(at+each)-k.x(at) < leastHop {
-			worth, _ = worth.Mul(fraction.Whole(times))
-			each, times = each*times, 1
+			// Parts that cannot be seen are not drawn: it is one length.
+			b.ends, b.worths = []int64{end}, []fraction.Fraction{m.Number.Value}
+			break
 		}
-		for range times {
+		for range c.Times {
 			at += each
-			b.ends, b.worths = append(b.ends, at), append(b.worths, worth)
+			b.ends, b.worths = append(b.ends, at), append(b.worths, c.Each.Value)
 		}
 	}
 	k.bands, k.stops = append(k.bands, b), append(k.stops, stop)
@@ -202,7 +206,7 @@ func (k *lineSketch) meet(m arithmetic.LookAtPoints, sides [2]pairSide, step int
 	if b < a {
 		side = sides[1].side
 	}
-	if k.broken || k.uneven() {
+	if len(k.bands) == 0 {
 		side = 0
 	}
 	k.gaps = append(k.gaps, lineGap{min(a, b), max(a, b), m.Gap, side, step})

@@ -59,10 +59,13 @@ func (pl *linePlan) showPoint(k *lineSketch, t arithmetic.Stretch, n arithmetic.
 	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
 	k.mark = 0
 	pl.step(words.LineDraw(draw, k.broken), numeral(n, scene.First))
-	for i, m := range pl.working.Moves[1:] {
-		step := i + 1
+	for _, m := range pl.working.Moves[1:] {
+		step := len(pl.steps)
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
+			if pl.uneven {
+				continue // what is not to scale has no equal parts
+			}
 			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step, named: true})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:
@@ -172,10 +175,13 @@ func (pl *linePlan) orderPoints(k *lineSketch, t arithmetic.Stretch) {
 		pl.asked = join(pl.asked, numeral(n, roles[i%2]))
 	}
 	pl.step(words.LineDraw(draw, k.broken), pl.asked)
-	for i, m := range pl.working.Moves[1:] {
-		step := i + 1
+	for _, m := range pl.working.Moves[1:] {
+		step := len(pl.steps)
 		switch m := m.(type) {
 		case arithmetic.CutStretch:
+			if pl.uneven {
+				continue // what is not to scale has no equal parts
+			}
 			k.cuts = append(k.cuts, lineCut{every: t.Scale.Count(m.Each), move: m, step: step})
 			pl.step(words.LineCut(m, k.broken), partsLine(m))
 		case arithmetic.MarkOnLine:

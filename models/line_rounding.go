@@ -91,7 +91,7 @@ func (pl *linePlan) layPoints(t arithmetic.Stretch, points ...arithmetic.Number)
 	for _, n := range points {
 		stops = append(stops, t.Scale.Count(n))
 	}
-	if k.apart(stops) < leastHop {
+	if k.apart(stops) < leastApart {
 		pl.uneven = true
 		*k = lineSketch{lineRuler: unevenRuler(stops, map[int64]int{0: 1}), scale: t.Scale, hush: -1}
 		k.broken = t.Lo != 0

@@ -47,6 +47,7 @@ type lineHop struct {
 	when        scene.When
 	finish      scene.Finish
 	alone       bool // it is never drawn together with other hops
+	tells       bool // its size happens to be the answer: no label while that is hidden
 	step, until int
 }
 
@@ -102,6 +103,9 @@ func (k *lineSketch) arrange() bool {
 		}
 		l := &lineLabel{x: (k.x(h.from) + k.x(h.to)) / 2, start: k.rise(h) + 4, runs: h.label, size: scene.Small,
 			role: h.role, when: h.when, from: h.step, until: h.until}
+		if h.tells {
+			l.when = scene.ShownOnly
+		}
 		k.above = append(k.above, l)
 		if h.alone {
 			arrange([]*lineLabel{l})
@@ -336,11 +340,17 @@ func askedFor(x, y int) []scene.Item {
 }
 
 // number labels the marks of the line at height y where no label stands in the
-// way: every small mark where there is room, or every long one.
+// way: every small mark where there is room, or every long one, or fewer.
 func (k *lineSketch) number(st *lineStory, y int) {
-	every := k.numbered
-	if every == 0 {
+	if k.numbered == 0 {
 		return
+	}
+	every := k.numbered
+	for _, wider := range []int64{2, 5, 10, 20, 50, 100} {
+		if k.fits(every) {
+			break
+		}
+		every = k.numbered * wider
 	}
 	if k.mark > 0 && k.fits(k.mark) {
 		every = k.mark
@@ -396,6 +406,9 @@ func (k *lineSketch) tickLabel(at int64) *lineLabel {
 
 // fits reports whether every so many units there is room for a label.
 func (k *lineSketch) fits(every int64) bool {
+	if every >= k.hi-k.lo {
+		return true
+	}
 	_, _, side := k.tickLabel(k.hi - k.hi%every).reach()
 	_, _, inner := k.tickLabel(k.hi - k.hi%every - every).reach()
 	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+labelGap+4)

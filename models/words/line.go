@@ -91,8 +91,14 @@ func LineRecut(m arithmetic.Recut) LineTold {
 	}
 }
 
+// LineTells reports whether a hop is as long as the answer, so that naming it
+// would give the answer away.
+func LineTells(m arithmetic.Jump, a arithmetic.Answer) bool {
+	return m.By.Value.Equal(a.Number.Value)
+}
+
 // LineJump tells one hop.
-func LineJump(m arithmetic.Jump, last bool) LineTold {
+func LineJump(m arithmetic.Jump, last bool, a arithmetic.Answer) LineTold {
 	by, to := said(m.By), said(m.To)
 	told := LineTold{
 		Title: "Jump " + way(m.Back) + " " + m.By.String(),
@@ -103,8 +109,12 @@ func LineJump(m arithmetic.Jump, last bool) LineTold {
 		told.Hands = Say("Jump ", In(scene.Moved, by), " "+way(m.Back)+" to reach the round number "+to+".")
 		told.Ask = Say("How far is it to the next round number?")
 	}
-	hop := "A jump of " + m.By.String() + " " + way(m.Back) + " from " + m.From.String()
-	told.Desc = scene.Same(hop + " lands on " + m.To.String() + ".")
+	hop := "A jump of " + m.By.String() + " " + way(m.Back)
+	told.Desc = scene.Same(hop + " from " + m.From.String() + " lands on " + m.To.String() + ".")
+	if LineTells(m, a) {
+		hop = "A jump " + way(m.Back)
+		told.Desc.Hidden = hop + "."
+	}
 	if last {
 		told.Desc.Hidden = hop + " lands on the number that is asked for."
 	}
@@ -149,10 +159,13 @@ func LineAddJumps(m arithmetic.AddJumps, from, to arithmetic.Number) LineTold {
 
 // jumpList is "200 forward to 545, 70 forward to 615 and 8 forward to 623"; the
 // last landing is left out where it is not to be given away.
-func jumpList(jumps []arithmetic.Jump, hidden bool) string {
+func jumpList(jumps []arithmetic.Jump, hidden bool, a arithmetic.Answer) string {
 	list := make([]string, len(jumps))
 	for i, j := range jumps {
 		list[i] = j.By.String() + " " + way(j.Back)
+		if hidden && LineTells(j, a) {
+			list[i] = "some more " + way(j.Back)
+		}
 		if !hidden || i < len(jumps)-1 {
 			list[i] += " to " + j.To.String()
 		}
@@ -180,8 +193,8 @@ func LineJumpsDesc(p arithmetic.Problem, jumps []arithmetic.Jump, a arithmetic.A
 		t += " The " + second.String() + " is jumped in parts."
 	}
 	return scene.Telling{
-		Shown:  t + " Jump " + jumpList(jumps, false) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
-		Hidden: t + " Jump " + jumpList(jumps, true) + ". Where do you land? " + p.String() + " = ?",
+		Shown:  t + " Jump " + jumpList(jumps, false, a) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
+		Hidden: t + " Jump " + jumpList(jumps, true, a) + ". Where do you land? " + p.String() + " = ?",
 	}
 }
 
@@ -190,7 +203,12 @@ func LineWayDesc(p arithmetic.Problem, from, to arithmetic.Number, jumps []arith
 	t := lineOf(broken) + " Points at " + from.String() + " and " + to.String() + "."
 	shown := t + " They are one point, so the jump is " + a.Number.String() + "."
 	if len(jumps) > 0 {
-		shown = t + " From " + from.String() + ", jump " + jumpList(jumps, false) + ". That is " + a.Number.String() + " in all."
+		shown = t + " From " + from.String() + ", jump " + jumpList(jumps, false, a) + ". That is " + a.Number.String() + " in all."
 	}
-	return scene.Telling{Shown: shown, Hidden: t + " A dashed jump with a question mark goes from " + from.String() + " to " + to.String() + ": how far is it?"}
+	return scene.Telling{Shown: shown, Hidden: t + " " + LineWayAsked(from, to)}
+}
+
+// LineWayAsked describes the jump that is asked for.
+func LineWayAsked(from, to arithmetic.Number) string {
+	return "A dashed jump with a question mark goes from " + from.String() + " to " + to.String() + ": how far is it?"
 }

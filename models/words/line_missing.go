@@ -19,7 +19,7 @@ func LineLookForHop(m arithmetic.LookFor, known, total scene.Role) LineTold {
 		Title: "Mark what you know",
 		Hands: Say("Mark ", In(known, from), " and ", In(total, to), " on a line. The jump from ", In(known, from), " to ", In(total, to), " is not known yet."),
 		Ask:   Say("How far is the jump from ", In(known, from), " to ", In(total, to), "?"),
-		Desc:  scene.Same("A number line with points at " + from + " and " + to + ". A dashed jump with a question mark goes from " + from + " to " + to + "."),
+		Desc:  scene.Same("A number line with points at " + from + " and " + to + ". " + LineWayAsked(m.Known, m.Total)),
 	}
 }
 
@@ -52,8 +52,8 @@ func LineLookForStart(m arithmetic.LookFor, known, total scene.Role) LineTold {
 }
 
 // LineUndo tells a hop that undoes the one of the problem.
-func LineUndo(m arithmetic.Jump, first, last bool) LineTold {
-	told := LineJump(m, last)
+func LineUndo(m arithmetic.Jump, first, last bool, a arithmetic.Answer) LineTold {
+	told := LineJump(m, last, a)
 	if first {
 		told.Hands = Say("To find the start, go the other way: jump ", In(scene.Moved, m.By.String()), " "+way(m.Back)+" from "+m.From.String()+
 			". You land on "+m.To.String()+".")
