@@ -21,6 +21,7 @@ var Array = &Model{
 		"7 × 8", "3 × 8", "5 × 60", "12 × 7", "23 × 14", "36 × 94", "8 × 549", "2 × (8 + 7)",
 		"56 ÷ 8", "56 in groups of 8", "58 ÷ 8", "84 ÷ 6", "966 ÷ 7",
 		"8 × ? = 48", "? × 8 = 48", "5 = ? ÷ 3", "1/3 of 12", "3/4 of 600", "factors of 24", "7 × 0",
+		"6 × 4 = 4 × 6", "7 × 8 = 54",
 	},
 	Fits: fitsArray,
 	Tell: tellArray,
@@ -50,6 +51,8 @@ func fitsArray(p arithmetic.Problem) error {
 			why = words.ArrayTooManyParts(m.Rows, m.Cols, arrayLargestFactor, arrayMostParts)
 		case arithmetic.SetOut:
 			why = words.ArrayTooMuch(p.Kind, m.Total, m.Side, arrayLargestTotal, arrayLargestDivisor, arrayLargestRows)
+		case arithmetic.LayArrays:
+			why = words.ArrayTooWide(m, claimRows, claimCols)
 		case arithmetic.FindPair:
 			why = words.ArrayTooManyPairs(m.Rows*m.Cols, arrayLargestPairs)
 		}
@@ -73,6 +76,8 @@ func workArray(p arithmetic.Problem) (arithmetic.Working, error) {
 		return arithmetic.PartOfAmount(p)
 	case arithmetic.Factors:
 		return arithmetic.FactorPairs(p)
+	case arithmetic.Claim, arithmetic.Comparison:
+		return arithmetic.CompareProducts(p)
 	case arithmetic.Expression:
 		w, ok, err := arithmetic.DistributeArray(p)
 		if err == nil && !ok {
@@ -87,6 +92,9 @@ func tellArray(p arithmetic.Problem) Telling {
 	w, err := workArray(p)
 	if err != nil {
 		panic("models: an array that does not fit: " + err.Error())
+	}
+	if _, claim := w.Moves[0].(arithmetic.LayArrays); claim {
+		return tellArrayClaim(w)
 	}
 	lines := writeArray(p, w)
 	switch first := w.Moves[0].(type) {

@@ -61,6 +61,19 @@ func arrayProblems() []arithmetic.Problem {
 			list = append(list, arithmetic.Problem{Kind: arithmetic.Missing, Rel: arithmetic.Equal, Left: e, Right: n(b)})
 		}
 	}
+	for i := range int64(300) {
+		side := func() arithmetic.Expr {
+			if r.IntN(3) == 0 {
+				return n(r.Int64N(100))
+			}
+			return arithmetic.Operation{Op: times, Left: n(1 + r.Int64N(12)), Right: n(1 + r.Int64N(12))}
+		}
+		p := arithmetic.Problem{Kind: arithmetic.Comparison, Left: side(), Right: side()}
+		if i%4 > 0 {
+			p.Kind, p.Rel = arithmetic.Claim, arithmetic.Relation(i%4)
+		}
+		list = append(list, p)
+	}
 	for i := range int64(200) {
 		list = append(list, arithmetic.Problem{Kind: arithmetic.Factors, Left: n(i + 1)})
 	}
@@ -143,6 +156,9 @@ func TestEveryArrayIsWorthItsNumber(t *testing.T) {
 	for _, p := range arrayProblems() {
 		if Array.Fits(p) != nil {
 			continue
+		}
+		if p.Kind == arithmetic.Claim || p.Kind == arithmetic.Comparison {
+			continue // see TestAClaimOfProductsDrawsBothSides
 		}
 		of, want := arrayTotal(p)
 		for k, s := range arrayPictures(Array.Tell(p)) {
@@ -231,7 +247,7 @@ func arrayTotal(p arithmetic.Problem) (scene.Of, *big.Rat) {
 
 func TestNoArrayGivesItsHiddenAnswerAway(t *testing.T) {
 	for _, p := range arrayProblems() {
-		if Array.Fits(p) != nil || p.Kind == arithmetic.Factors {
+		if Array.Fits(p) != nil || p.Kind == arithmetic.Factors || p.Kind == arithmetic.Claim || p.Kind == arithmetic.Comparison {
 			continue
 		}
 		told := Array.Tell(p)
@@ -261,6 +277,32 @@ func TestNoArrayGivesItsHiddenAnswerAway(t *testing.T) {
 }
 
 func notDigit(r rune) bool { return (r < '0' || r > '9') && r != ',' }
+
+func TestAClaimOfProductsDrawsBothSides(t *testing.T) {
+	n := arithmetic.Int
+	p := arithmetic.Problem{
+		Kind: arithmetic.Claim, Rel: arithmetic.Equal,
+		Left:  arithmetic.Operation{Op: arithmetic.Multiply, Left: n(3), Right: n(4)},
+		Right: arithmetic.Operation{Op: arithmetic.Multiply, Left: n(2), Right: n(7)},
+	}
+	told := Array.Tell(p)
+	count := map[scene.Of]int{}
+	for _, it := range told.Whole.Items {
+		if _, is := it.Shape.(scene.Circle); is {
+			count[it.Of]++
+		}
+	}
+	if count[scene.OfLeft] != 12 || count[scene.OfRight] != 14 {
+		t.Errorf("%v is drawn with %v counters", p, count)
+	}
+	if told.Answer.True || told.Answer.Relation != arithmetic.Less || !strings.Contains(told.Why.String(), "2 more") {
+		t.Errorf("%v is judged %+v because %q", p, told.Answer, told.Why)
+	}
+	last := told.Steps[len(told.Steps)-1].Symbols.Text()
+	if last != "3 × 4 ≠ 2 × 7" {
+		t.Errorf("%v ends in %q", p, last)
+	}
+}
 
 func TestStepsOfAnArrayKeepOneScale(t *testing.T) {
 	for _, p := range arrayProblems() {

@@ -51,6 +51,8 @@ const (
 	OfSecond  Of = "second"
 	OfAnswer  Of = "answer"
 	OfWhole   Of = "whole" // the whole that fractions are parts of
+	OfLeft    Of = "left"  // the side of a claim before its sign, where that is more than one number
+	OfRight   Of = "right" // and the side after it
 )
 
 // OfNth is the i-th number of a list, from 0.

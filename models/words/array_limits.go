@@ -23,6 +23,8 @@ func ArrayMisfit(p arithmetic.Problem, err error) error {
 		return errors.New("an array finds a blank in a product or division of whole numbers")
 	case errors.Is(err, arithmetic.ErrNotWhole) && p.Kind == arithmetic.PartOf:
 		return errors.New("an array shows a fraction up to one whole of a whole number")
+	case errors.Is(err, arithmetic.ErrNotWhole) && (p.Kind == arithmetic.Claim || p.Kind == arithmetic.Comparison):
+		return errors.New("an array compares products of two whole numbers")
 	case errors.Is(err, arithmetic.ErrNotWhole) && p.Kind == arithmetic.Factors:
 		return errors.New("factors are found for whole numbers from 1 up")
 	case errors.Is(err, arithmetic.ErrNotWhole):
@@ -82,6 +84,25 @@ func ArrayTooMuch(kind arithmetic.Kind, total, side, mostTotal, mostSide, mostRo
 func ArrayTooManyPairs(n, most int64) error {
 	if n > most {
 		return fmt.Errorf("all arrays are shown for numbers up to %d, and %s is more", most, arithmetic.Grouped(n))
+	}
+	return nil
+}
+
+// ArrayTooWide bounds the two arrays of a claim, which need counters that can be
+// counted.
+func ArrayTooWide(m arithmetic.LayArrays, mostRows, mostCols int64) error {
+	cols := int64(0)
+	for _, s := range m.Sides {
+		if s.IsArray && s.Total == 0 {
+			return errors.New("there is nothing to lay out in one of the arrays")
+		}
+		if s.Rows > mostRows || s.Cols > mostCols {
+			return fmt.Errorf("two arrays are compared up to %d rows, and %d columns in both together", mostRows, mostCols)
+		}
+		cols += s.Cols
+	}
+	if cols > mostCols {
+		return fmt.Errorf("two arrays are compared up to %d rows, and %d columns in both together", mostRows, mostCols)
 	}
 	return nil
 }
