@@ -12,5 +12,9 @@ func Stand(p arithmetic.Problem, a arithmetic.Answer) string {
 	case arithmetic.Less:
 		than = " less than "
 	}
-	return p.Left.String() + " is " + arithmetic.FinalName(arithmetic.Frac(a.Gap)).String() + than + p.Right.String() + "."
+	gap := arithmetic.FinalName(arithmetic.Frac(a.Gap)).String()
+	if short, ok := a.Gap.Decimal(); ok && anyNumber(p, arithmetic.Decimal, arithmetic.Money) {
+		gap = short
+	}
+	return p.Left.String() + " is " + gap + than + p.Right.String() + "."
 }
