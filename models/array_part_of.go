@@ -106,8 +106,9 @@ func (a *arrayPart) draw(marked bool) *scene.Scene {
 		for r := range a.rows {
 			a.fill(s, r, 0, things(r))
 			part := a.part(r, 0)
-			t := scene.Words(part.X+part.W/2, part.Y+part.H/2, scene.Small, each)
-			s.Add(scene.Item{Shape: t, Role: things(r).Role, When: scene.ShownOnly})
+			name := text(things(r).Role, part.X+part.W/2, part.Y+part.H/2, scene.Small, each)
+			name.When = scene.ShownOnly
+			s.Add(plotPlate(name, 8), name)
 		}
 		outline = a.part(0, 0)
 		outline.H *= int(max(a.mark.Rows, 1))

@@ -2,7 +2,6 @@ package models
 
 import (
 	"modeler/arithmetic"
-	"modeler/fraction"
 	"modeler/models/scene"
 )
 
@@ -107,8 +106,8 @@ func (p *plot) counters(avail int, free plotRoom) bool {
 }
 
 func (p *plot) crates(avail int, free plotRoom) {
-	const high, apart = 44, 10
-	wide := scene.Advance(arithmetic.Grouped(p.value), scene.Small, false) + 16
+	const high, apart = 46, 10
+	wide := scene.Advance(arithmetic.Grouped(p.value), scene.Small, false) + 20
 	p.look, p.size, p.across = inCrates, high, wide
 	p.step = min(wide+apart, avail/int(plotSum(p.cols)))
 	p.rise = high + apart + plotRowGap
@@ -223,119 +222,6 @@ func (p *plot) box() scene.Box {
 
 // part is the rectangle of one part.
 func (p *plot) part(i, j int) scene.Box { return scene.Box{X: p.x[j], Y: p.y[i], W: p.w[j], H: p.h[i]} }
-
-// bands draws the surface that every row lies on; of other looks nothing.
-func (p *plot) bands(s *scene.Scene, count int) {
-	for _, b := range p.bandBoxes(count) {
-		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H, Round: 12})
-	}
-}
-
-// bandBoxes are the bands of the first rows.
-func (p *plot) bandBoxes(count int) []scene.Box {
-	if p.look > inCrates {
-		return nil
-	}
-	var boxes []scene.Box
-	all := p.box()
-	for i, r := range p.rows {
-		for k := 0; k < int(r) && len(boxes) < count; k++ {
-			boxes = append(boxes, scene.Box{X: all.X - plotBandEdge, Y: p.y[i] + k*p.rise + plotRowGap/2, W: all.W + 2*plotBandEdge, H: p.rise - plotRowGap})
-		}
-	}
-	return boxes
-}
-
-// fill draws one part.
-func (p *plot) fill(s *scene.Scene, i, j int, it scene.Item) {
-	p.fillTo(s, i, j, int(p.rows[i]), int(p.cols[j]), it)
-}
-
-// fillTo draws the first rows and columns of one part. it says role, finish,
-// number and version; the shapes and their worth are filled in.
-func (p *plot) fillTo(s *scene.Scene, i, j, rows, cols int, it scene.Item) {
-	b := p.part(i, j)
-	switch p.look {
-	case inCounters, inCrates:
-		it.Worth = fraction.Whole(p.value)
-		for r := range rows {
-			for c := range cols {
-				p.piece(s, b.X+c*p.step+p.step/2, b.Y+r*p.rise+p.rise/2, it)
-			}
-		}
-		return
-	case inSquares:
-		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: cols, Rows: rows}
-	case inScale:
-		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: plotStripes(cols), Rows: plotStripes(rows)}
-	default:
-		it.Shape = scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H}
-	}
-	it.Worth = fraction.Whole(p.parts[i*len(p.cols)+j])
-	s.Add(it)
-}
-
-// plotStripes is how many plotStripes of ten a side of an area is ruled in; 1 when it does
-// not come out.
-func plotStripes(side int) int {
-	if side%10 == 0 {
-		return side / 10
-	}
-	return 1
-}
-
-// piece draws one counter or crate with its middle at x, y.
-func (p *plot) piece(s *scene.Scene, x, y int, it scene.Item) {
-	if p.look == inCounters {
-		if it.Role != scene.Moved {
-			it.Finish = scene.Deep // what has just arrived keeps the lighter look
-		}
-		it.Shape = scene.Circle{X: x, Y: y, R: p.size / 2}
-		s.Add(it)
-		return
-	}
-	it.Shape = scene.Rect{X: x - p.across/2, Y: y - p.size/2, W: p.across, H: p.size, Round: 6}
-	name := text(it.Role, x, y, scene.Small, arithmetic.Grouped(p.value))
-	name.When = it.When
-	s.Add(it, name)
-}
-
-// undivided draws the array before it is split.
-func (p *plot) undivided(s *scene.Scene, it scene.Item) {
-	if p.look <= inCrates {
-		for i := range p.rows {
-			for j := range p.cols {
-				p.fill(s, i, j, it)
-			}
-		}
-		return
-	}
-	one := *p
-	b := p.box()
-	one.rows, one.cols, one.parts = []int64{plotSum(p.rows)}, []int64{plotSum(p.cols)}, []int64{p.sum}
-	one.x, one.w, one.y, one.h = []int{b.X}, []int{b.W}, []int{b.Y}, []int{b.H}
-	if p.look == inScale {
-		one.look = inSketch // no plotStripes of ten before the split is made
-		if plotStripes(int(one.rows[0])) > 1 || plotStripes(int(one.cols[0])) > 1 {
-			one.look = inScale
-		}
-	}
-	one.fill(s, 0, 0, it)
-}
-
-// cuts draws the lines between the parts.
-func (p *plot) cuts(s *scene.Scene, role scene.Role) {
-	const beyond = 6
-	b := p.box()
-	for j := 1; j < len(p.x); j++ {
-		x := (p.x[j-1] + p.w[j-1] + p.x[j]) / 2
-		s.Draw(role, scene.Bold, scene.Line{X1: x, Y1: b.Y - beyond, X2: x, Y2: b.Bottom() + beyond})
-	}
-	for i := 1; i < len(p.y); i++ {
-		y := (p.y[i-1] + p.h[i-1] + p.y[i]) / 2
-		s.Draw(role, scene.Bold, scene.Line{X1: b.X - beyond, Y1: y, X2: b.Right() + beyond, Y2: y})
-	}
-}
 
 func plotSum(parts []int64) int64 {
 	sum := int64(0)
