@@ -23,8 +23,11 @@ type rectangle struct {
 // readArray finds the array in the picture: counters, crates with a number on
 // them, squares of squared paper, or the sides of an area to scale.
 func readArray(s sight, t problems.Truth) error {
-	if s.problem.Kind == arithmetic.Factors {
+	switch s.problem.Kind {
+	case arithmetic.Factors:
 		return s.readPairs(t)
+	case arithmetic.Claim, arithmetic.Comparison:
+		return errUnread // two arrays beside each other
 	}
 	for _, text := range s.Texts {
 		if strings.Contains(text.Words, "not to scale") {
@@ -100,7 +103,8 @@ func (s sight) counters() (r rectangle, ok bool) {
 func (s sight) squares() (r rectangle, err error) {
 	var all measure.Box
 	cell := 0
-	ruled := true
+	// Where the picture says so, it is ruled in stripes of ten or not at all.
+	ruled := !slices.ContainsFunc(s.Texts, func(t measure.Text) bool { return strings.Contains(t.Words, "without the single squares") })
 	var faces []measure.Face
 	for _, f := range s.Faces() {
 		if !s.is(f.Paint, scene.First, scene.Second, scene.Result) {
@@ -146,6 +150,9 @@ func (s sight) squares() (r rectangle, err error) {
 	if area > all.Area() {
 		return r, errors.New("the parts lie on one another")
 	}
+	if !ruled && area < all.Area() {
+		return r, errors.New("a part is missing")
+	}
 	if !ruled {
 		g := new(big.Int).GCD(nil, nil, big.NewInt(int64(all.W)), big.NewInt(int64(all.H))).Int64()
 		return rectangle{count: -1, rows: int64(all.H) / g, cols: int64(all.W) / g}, nil
@@ -186,6 +193,9 @@ func (s sight) compareArray(r rectangle, t problems.Truth) error {
 			return errUnread
 		}
 		return agree("rows to columns", big.NewRat(r.rows, r.cols), new(big.Rat).Quo(n(0), n(1)))
+	}
+	if r.rows == 0 && r.count > r.apart {
+		return errors.New("the rows are not full")
 	}
 	switch s.problem.Kind {
 	case arithmetic.Product:

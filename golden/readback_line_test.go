@@ -9,6 +9,7 @@ import (
 	"modeler/arithmetic"
 	"modeler/golden/measure"
 	"modeler/golden/problems"
+	"modeler/models/scene"
 )
 
 // axis is a number line as it was measured: its height, the places that are
@@ -17,21 +18,97 @@ type axis struct {
 	y      int
 	points []int // where round points stand
 	measure.Scale
+	sure bool // more than two numbers agree on the scale
 }
 
 // readLine finds the number line: the longest level stroke, the points and ticks
-// on it, and the numbers that stand straight under them.
+// on it, and the numbers that stand under them. A claim about two sums has a line
+// for each side.
 func readLine(s sight, t problems.Truth) error {
 	for _, text := range s.Texts {
 		if text.Words == "not to scale" {
 			return errUnread
 		}
 	}
-	a, err := s.axis()
-	if err != nil {
-		return err
+	ys := s.lines()
+	left, isLeft := s.problem.Left.(arithmetic.Operation)
+	right, isRight := s.problem.Right.(arithmetic.Operation)
+	if len(ys) == 2 && isLeft && isRight {
+		middle := (ys[0] + ys[1]) / 2
+		for i, side := range []arithmetic.Operation{left, right} {
+			kind := map[arithmetic.Op]arithmetic.Kind{arithmetic.Add: arithmetic.Addition, arithmetic.Subtract: arithmetic.Subtraction}[side.Op]
+			p := arithmetic.Problem{Kind: kind, Left: side}
+			truth, err := problems.Work(p)
+			if err == nil {
+				err = sight{s.part(middle, i == 0), p, s.paint}.readOne(ys[i], truth)
+			}
+			if err != nil {
+				return err
+			}
+		}
+		return nil
 	}
+	if len(ys) != 1 {
+		return fmt.Errorf("%d lines", len(ys))
+	}
+	return s.readOne(ys[0], t)
+}
+
+// lines are the heights of the longest level strokes, from the top.
+func (s sight) lines() []int {
+	longest := 0
+	var ys []int
+	for _, p := range s.Paths {
+		if len(p.Points) < 2 || len(p.Curves) > 0 || p.Closed || p.Points[0].Y != p.Points[1].Y {
+			continue
+		}
+		if w := p.Box().W; w > longest {
+			ys, longest = nil, w
+		} else if w < longest {
+			continue
+		}
+		ys = append(ys, p.Points[0].Y)
+	}
+	slices.Sort(ys)
+	return slices.Compact(ys)
+}
+
+// part is what of a drawing lies above or below a height.
+func (s sight) part(middle int, above bool) measure.Drawing {
+	d := s.Drawing
+	out := func(y int) bool { return y < middle != above }
+	d.Rects = slices.DeleteFunc(slices.Clone(d.Rects), func(r measure.Rect) bool { return out(r.Y) })
+	d.Circles = slices.DeleteFunc(slices.Clone(d.Circles), func(c measure.Circle) bool { return out(c.Y) })
+	d.Paths = slices.DeleteFunc(slices.Clone(d.Paths), func(p measure.Path) bool { return out(p.Box().Y) })
+	d.Texts = slices.DeleteFunc(slices.Clone(d.Texts), func(t measure.Text) bool { return out(t.Y) })
+	return d
+}
+
+func (s sight) readOne(y int, t problems.Truth) error {
+	a, err := s.axis(y)
+	if err == nil {
+		err = s.compareLine(a, t)
+	}
+	if err != nil && !a.sure {
+		return errUnread
+	}
+	return err
+}
+
+// compareLine looks for the points and jumps that the problem has.
+func (s sight) compareLine(a axis, t problems.Truth) error {
 	ends := a.ends(s.problem, t)
+	switch s.problem.Kind {
+	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering:
+		if len(a.points) < len(ends) {
+			return fmt.Errorf("%d points for %d numbers", len(a.points), len(ends))
+		}
+	case arithmetic.Missing:
+		zero := slices.ContainsFunc(append(slices.Clone(t.Numbers), t.Value), func(v *big.Rat) bool { return v.Sign() == 0 })
+		if len(ends) < 2 && !zero {
+			return fmt.Errorf("%d points for a jump", len(ends))
+		}
+	}
 	for _, x := range a.points {
 		if !slices.ContainsFunc(ends, func(v *big.Rat) bool { return a.near(x, v) }) {
 			return fmt.Errorf("a point stands at %s", a.Value(x).RatString())
@@ -42,7 +119,37 @@ func readLine(s sight, t problems.Truth) error {
 			return fmt.Errorf("no point stands at %s", v.RatString())
 		}
 	}
+	if err := s.lengths(a, append(slices.Clone(t.Within), ends...)); err != nil {
+		return err
+	}
 	return s.jumps(a, ends)
+}
+
+// lengths: the strips that lie along the line from 0 have no gaps, and end at one
+// of the values.
+func (s sight) lengths(a axis, values []*big.Rat) error {
+	rows := map[int][]measure.Box{}
+	for _, r := range s.Rects {
+		if s.is(r.Paint, scene.First, scene.Second, scene.Result) {
+			rows[r.Y] = append(rows[r.Y], r.Box)
+		}
+	}
+	for _, row := range rows {
+		slices.SortFunc(row, func(p, q measure.Box) int { return p.X - q.X })
+		for i := range row[1:] {
+			if row[i].Right() != row[i+1].X {
+				return fmt.Errorf("a gap in the strips at %d", row[i].Right())
+			}
+		}
+		if from := row[0].X; !a.near(from, new(big.Rat)) {
+			return fmt.Errorf("the strips begin at %s", a.Value(from).RatString())
+		}
+		to := row[len(row)-1].Right()
+		if !slices.ContainsFunc(values, func(v *big.Rat) bool { return a.near(to, v) }) {
+			return fmt.Errorf("the strips end at %s", a.Value(to).RatString())
+		}
+	}
+	return nil
 }
 
 // ends are the values at which points must stand: where the jumps begin and end,
@@ -71,25 +178,14 @@ func (a axis) ends(p arithmetic.Problem, t problems.Truth) []*big.Rat {
 	case arithmetic.Rounding:
 		return []*big.Rat{n[0], t.Value}
 	case arithmetic.Claim, arithmetic.Comparison:
-		if o, ok := p.Left.(arithmetic.Operation); ok && o.Op == arithmetic.Add {
-			return []*big.Rat{n[0], t.Sides[0]} // the upper of two lines
-		}
 		return t.Sides
 	}
 	return n
 }
 
-// axis measures the line.
-func (s sight) axis() (axis, error) {
-	var a axis
-	longest := 0
-	for _, p := range s.Paths {
-		if len(p.Points) >= 2 && len(p.Curves) == 0 && !p.Closed && p.Points[0].Y == p.Points[1].Y {
-			if w := p.Box().W; w > longest {
-				a.y, longest = p.Points[0].Y, w
-			}
-		}
-	}
+// axis measures the line on a height.
+func (s sight) axis(y int) (axis, error) {
+	a := axis{y: y}
 	places := map[int]bool{}
 	for _, c := range s.Circles {
 		if c.Y == a.y {
@@ -108,32 +204,66 @@ func (s sight) axis() (axis, error) {
 			}
 		}
 	}
+	// The scale comes from the numbers that stand just under their places, or
+	// where there are not two of them from those beside their places too.
 	var marks []measure.Mark
-	for _, m := range s.Marks() {
-		if x, ok := s.place(m, a.y, places); ok {
-			m.X = x
-			marks = append(marks, m)
+	for _, reach := range []int{1, nudge} {
+		marks = nil
+		for _, m := range s.Marks() {
+			if x, ok := s.place(m, a.y, places, reach); ok {
+				m.X = x
+				marks = append(marks, m)
+			}
+		}
+		if a.fit(marks) {
+			break
 		}
 	}
-	if len(marks) < 2 || marks[0].X == marks[len(marks)-1].X || marks[0].Value.Cmp(marks[len(marks)-1].Value) == 0 {
+	if a.At == nil {
 		return a, errUnread
 	}
-	a.Scale = measure.ScaleOf(marks[0], marks[len(marks)-1])
 	if a.Unit.Sign() <= 0 {
 		return a, errors.New("the numbers fall from left to right")
 	}
 	for _, m := range marks {
-		if !a.near(m.X, m.Value) {
+		if !a.within(nudge, m.X, m.Value) {
 			return a, fmt.Errorf("%s stands under %s", m.Value.RatString(), a.Value(m.X).RatString())
 		}
 	}
 	return a, nil
 }
 
+// nudge is how far, in units, a number may stand beside its place without a line
+// to it, where its neighbours leave no room.
+const nudge = 10
+
+// fit takes the scale of the two marks with which most of the others agree.
+func (a *axis) fit(marks []measure.Mark) bool {
+	best := 0
+	for i, m := range marks {
+		for _, n := range marks[i+1:] {
+			if m.X == n.X || m.Value.Cmp(n.Value) == 0 {
+				continue
+			}
+			try, agreed := axis{Scale: measure.ScaleOf(m, n)}, 0
+			for _, o := range marks {
+				if try.near(o.X, o.Value) {
+					agreed++
+				}
+			}
+			if agreed > best {
+				a.Scale, best, a.sure = try.Scale, agreed, agreed > 2
+			}
+		}
+	}
+	return best > 0
+}
+
 // place is where on the line a number belongs that stands under it: straight
-// above it, or at the other end of the thin line that leads up from it.
-func (s sight) place(m measure.Mark, y int, places map[int]bool) (x int, ok bool) {
-	const row = 90 // the numbers of a line stand no further under it
+// above it or within reach, or at the other end of the thin line that leads up
+// from it.
+func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x int, ok bool) {
+	const row = 105 // the numbers of a line stand no further under it
 	if m.Y <= y || m.Y > y+row {
 		return 0, false
 	}
@@ -149,20 +279,37 @@ func (s sight) place(m measure.Mark, y int, places map[int]bool) (x int, ok bool
 			return ends[0].X, true
 		}
 	}
-	return m.X, places[m.X]
+	for off := range reach + 1 {
+		for _, x := range []int{m.X + off, m.X - off} {
+			if places[x] {
+				return x, true
+			}
+		}
+	}
+	return 0, false
 }
 
-// near reports whether a value belongs at x, to within one unit of length.
-func (a axis) near(x int, v *big.Rat) bool {
-	off := new(big.Rat).Sub(a.Value(x), v)
-	return off.Abs(off).Cmp(a.Unit) <= 0
+// near reports whether a value belongs at x: to within two units of length, one
+// for its own rounding and one for that of the marks that gave the scale.
+func (a axis) near(x int, v *big.Rat) bool { return a.within(2, x, v) }
+
+func (a axis) within(units int64, x int, v *big.Rat) bool {
+	off, unit := new(big.Rat).Sub(a.Value(x), v), new(big.Rat).Abs(a.Unit)
+	return off.Abs(off).Cmp(unit.Mul(unit, big.NewRat(units, 1))) <= 0
 }
 
 // jumps: every jump begins where the last one ended, and together they lead from
 // one of the ends to the other.
 func (s sight) jumps(a axis, ends []*big.Rat) error {
 	jumps := s.Jumps()
-	if len(jumps) == 0 || len(ends) != 2 {
+	if len(jumps) == 0 || len(ends) > 2 {
+		return nil
+	}
+	if len(ends) == 1 {
+		// A number is jumped from 0, or from a round number before it.
+		if to := jumps[len(jumps)-1].X2; !a.near(to, ends[0]) {
+			return fmt.Errorf("the jumps lead to %s", a.Value(to).RatString())
+		}
 		return nil
 	}
 	if k := s.problem.Kind; k == arithmetic.Claim || k == arithmetic.Comparison {

@@ -240,7 +240,12 @@ func readBars(s sight, t problems.Truth) error {
 		return nil
 	}
 	switch s.problem.Kind {
-	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition:
+	case arithmetic.Addition:
+		if err := each("the sum", rows(scene.Result), t.Value); err != nil {
+			return err
+		}
+		fallthrough
+	case arithmetic.Claim, arithmetic.Comparison:
 		if err := each("the first", first, t.Numbers[0]); err != nil {
 			return err
 		}

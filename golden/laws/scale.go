@@ -7,35 +7,61 @@ import (
 	"modeler/models/scene"
 )
 
-// onScale reports whether a label is one of the numbers along a scale: at least
-// three stand on its height, and they are as far apart as their values say.
-func onScale(labels []scene.Text, i int) bool {
-	type point struct {
-		x int64
-		v *big.Rat
-	}
-	var points []point
-	for k, l := range labels {
-		if l.Y != labels[i].Y {
+// mark is a number written along a scale.
+type mark struct {
+	y, x int64
+	v    *big.Rat
+}
+
+// marks are the plain numbers of a picture: those that are neither bold nor in
+// the role of a quantity.
+func (p Picture) marks() []mark {
+	var list []mark
+	for _, it := range p.visible() {
+		t, ok := it.Shape.(scene.Text)
+		if !ok || t.Bold || it.Role != scene.Ink && it.Role != scene.Note && it.Role != scene.Guide {
 			continue
 		}
-		v, ok := new(big.Rat).SetString(strings.ReplaceAll(label(l), ",", ""))
-		if ok {
-			points = append(points, point{int64(l.X), v})
-		} else if k == i {
-			return false
+		if m, ok := markOf(t); ok {
+			list = append(list, m)
 		}
 	}
-	if len(points) < 3 {
-		return false
-	}
-	dx, dv := points[1].x-points[0].x, new(big.Rat).Sub(points[1].v, points[0].v)
-	for _, q := range points[2:] {
-		a := new(big.Rat).Mul(new(big.Rat).Sub(q.v, points[0].v), big.NewRat(dx, 1))
-		b := new(big.Rat).Mul(dv, big.NewRat(q.x-points[0].x, 1))
-		if a.Cmp(b) != 0 {
-			return false
+	return list
+}
+
+func markOf(t scene.Text) (mark, bool) {
+	v, ok := new(big.Rat).SetString(strings.ReplaceAll(label(t), ",", ""))
+	return mark{int64(t.Y), int64(t.X), v}, ok
+}
+
+// hasScale reports whether the picture has a line with numbers along it.
+func (p Picture) hasScale() bool {
+	list := p.marks()
+	for _, m := range list {
+		if onScale(list, m) {
+			return true
 		}
 	}
-	return true
+	return false
+}
+
+// onScale reports whether a mark is one of a scale: two others stand on its
+// height, and the three are as far apart as their values say, to a unit.
+func onScale(list []mark, m mark) bool {
+	for i, a := range list {
+		for _, b := range list[i+1:] {
+			if a.y != m.y || b.y != m.y || a.x == m.x || b.x == m.x || a.x == b.x || a.v.Cmp(b.v) == 0 {
+				continue
+			}
+			// Where m would stand on the scale of a and b.
+			x := new(big.Rat).Sub(m.v, a.v)
+			x.Quo(x, new(big.Rat).Sub(b.v, a.v))
+			x.Mul(x, big.NewRat(b.x-a.x, 1))
+			off := x.Sub(x, big.NewRat(m.x-a.x, 1))
+			if off.Abs(off).Cmp(big.NewRat(1, 1)) <= 0 {
+				return true
+			}
+		}
+	}
+	return false
 }

@@ -157,6 +157,7 @@ func secrets(p Picture) []string {
 		list = append(list, "remainder "+arithmetic.Grouped(a.Remainder))
 	}
 	asked := p.Problem.String()
+	asked += " " + strings.ReplaceAll(asked, "/", " ") // 1/10 has a 10 in it
 	return slices.DeleteFunc(list, func(s string) bool { return says(asked, s) })
 }
 
@@ -181,14 +182,13 @@ func Hiding(p Picture) error {
 		return nil
 	}
 	texts := []string{p.Scene.Title.Hidden, p.Scene.Desc.Hidden}
-	var labels []scene.Text
+	marks := p.marks()
 	for _, it := range p.visible() {
-		if t, ok := it.Shape.(scene.Text); ok {
-			labels = append(labels, t)
+		t, ok := it.Shape.(scene.Text)
+		if !ok {
+			continue
 		}
-	}
-	for i, t := range labels {
-		if !onScale(labels, i) {
+		if m, number := markOf(t); !number || !onScale(marks, m) || t.Bold {
 			texts = append(texts, label(t))
 		}
 	}
@@ -209,6 +209,9 @@ func tells(text, secret string) bool {
 	in, want := tokens(text), tokens(secret)
 	for i := 0; i+len(want) <= len(in); i++ {
 		end := i + len(want)
+		if i > 0 && strings.Contains(want[0], "/") && strings.Trim(in[i-1], "0123456789") == "" {
+			continue // the fraction of a mixed number
+		}
 		if slices.Equal(in[i:end], want) && (end == len(in) || placeOf(in[end]) < 0 && in[end] != "of") {
 			return true
 		}

@@ -107,6 +107,9 @@ func saysAnswer(p Picture, text string) bool {
 	if a.Remainder > 0 && !says(text, arithmetic.Grouped(a.Remainder)) {
 		return false
 	}
+	if a.Number.Value.Sign() == 0 && says(text, "no") {
+		return true
+	}
 	return says(text, a.Number.String()) || a.Simplest != (arithmetic.Number{}) && says(text, a.Simplest.String())
 }
 

@@ -48,16 +48,23 @@ type Mark struct {
 func (d Drawing) Marks() []Mark {
 	var list []Mark
 	inFraction := map[int]bool{}
-	for _, f := range d.Fractions() {
+	stacked := d.Fractions()
+	for _, f := range stacked {
 		v, ok := new(big.Rat).SetString(f.Num.Words + "/" + f.Den.Words)
 		inFraction[f.Num.Order], inFraction[f.Den.Order] = true, true
-		if ok && d.alone(f.Num.Size, f.X, (f.Num.Y+f.Den.Y)/2, f.Num.Order, f.Den.Order) {
+		if ok && d.alone(f.Num.Size*7/4, f.X, (f.Num.Y+f.Den.Y)/2, f.Num.Order, f.Den.Order) {
 			list = append(list, Mark{f.X, f.Y, v})
 		}
 	}
 	for _, t := range d.Texts {
+		if slices.ContainsFunc(stacked, func(f Fraction) bool {
+			dx, dy := f.X-t.X, (f.Num.Y+f.Den.Y)/2-t.Y
+			return max(dx, -dx) < t.Size*7/4 && max(dy, -dy) < t.Size/4
+		}) {
+			continue // the wholes of a mixed number
+		}
 		v, ok := new(big.Rat).SetString(strings.ReplaceAll(t.Words, ",", ""))
-		if ok && t.Anchor == "middle" && !inFraction[t.Order] && d.alone(t.Size, t.X, t.Y, t.Order) {
+		if ok && t.Anchor == "middle" && !inFraction[t.Order] && d.alone(t.Size*5/4, t.X, t.Y, t.Order) {
 			list = append(list, Mark{t.X, t.Y, v})
 		}
 	}
@@ -67,10 +74,10 @@ func (d Drawing) Marks() []Mark {
 
 // alone reports whether no other text stands on the same baseline so near that the
 // two are read as one, as in 1 2/3 or 8/4 = 2.
-func (d Drawing) alone(size, x, y int, but ...int) bool {
+func (d Drawing) alone(near, x, y int, but ...int) bool {
 	return !slices.ContainsFunc(d.Texts, func(t Text) bool {
 		dx, dy := t.X-x, t.Y-y
-		return !slices.Contains(but, t.Order) && max(dx, -dx) < size*5/4 && max(dy, -dy) < size/4
+		return !slices.Contains(but, t.Order) && max(dx, -dx) < near && max(dy, -dy) < t.Size/4
 	})
 }
 
