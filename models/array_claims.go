@@ -58,7 +58,7 @@ func tellArrayClaim(w arithmetic.Working) Telling {
 			counted = true
 			st.Symbols = notation.Lines(a.chain(w.Problem, m))
 			t.Whole = &scene.Scene{Title: a.title, Desc: s.Desc}
-			a.draw(t.Whole, true, scene.ShownOnly)
+			a.draw(t.Whole, true, false, scene.ShownOnly)
 			asked := join(a.side(0, scene.First), unknown(), a.side(1, scene.Second))
 			if w.Problem.Kind == arithmetic.Claim {
 				asked = join(a.side(0, scene.First), w.Problem.Rel.String(), a.side(1, scene.Second), unknown())
@@ -66,7 +66,8 @@ func tellArrayClaim(w arithmetic.Working) Telling {
 			equation(t.Whole, a.bottom(), asked, a.chain(w.Problem, m))
 		}
 		s.Title, s.W, s.H = a.title, scene.PaperW, a.bottom()+scene.Margin
-		a.draw(s, counted, scene.Always)
+		_, turned := m.(arithmetic.TurnArray)
+		a.draw(s, counted, turned, scene.Always)
 		st.Scene = s
 		t.Steps = append(t.Steps, st)
 	}
@@ -144,8 +145,9 @@ func (a *arrayClaim) tall() int {
 func (a *arrayClaim) bottom() int { return plotTop + a.tall() + arrayFactsTall }
 
 // draw draws both sides, and what they come to in the version of the picture
-// that says so.
-func (a *arrayClaim) draw(s *scene.Scene, counted bool, when scene.When) {
+// that says so. Turned is set when the second array is what the first has just
+// become.
+func (a *arrayClaim) draw(s *scene.Scene, counted, turned bool, when scene.When) {
 	y := plotTop + a.tall() + 8 + arrayFactsTall/2
 	for i, side := range a.sides {
 		p, role := &a.plots[i], claimRole(i)
@@ -155,7 +157,11 @@ func (a *arrayClaim) draw(s *scene.Scene, counted bool, when scene.When) {
 		}
 		b := p.box()
 		p.bands(s, int(side.Rows))
-		p.fill(s, 0, 0, scene.Item{Role: role, Of: [2]scene.Of{scene.OfLeft, scene.OfRight}[i]})
+		lies := role
+		if turned && i == 1 {
+			lies = scene.Moved
+		}
+		p.fill(s, 0, 0, scene.Item{Role: lies, Of: [2]scene.Of{scene.OfLeft, scene.OfRight}[i]})
 		p.beside(s, b.Y, b.Bottom(), "", arrayName{words: arithmetic.Grouped(side.Rows)})
 		p.above(s, b.X, b.Right(), scene.Middle, arrayName{words: arithmetic.Grouped(side.Cols)})
 		if !counted {

@@ -69,8 +69,10 @@ func (d *arrayDivision) dealt(s *scene.Scene, from, to int, placed int64) {
 		shape := scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: 1, Rows: 1}
 		if d.set.Grouping {
 			shape.H, shape.Rows = b.H/lines*to, to
+			shape.Cols = d.ruled()
 		} else {
 			shape.W, shape.Cols = b.W/lines*to, to
+			shape.Rows = d.ruled()
 		}
 		it.Shape = shape
 		s.Add(it)
@@ -89,6 +91,14 @@ func (d *arrayDivision) dealt(s *scene.Scene, from, to int, placed int64) {
 			d.piece(s, b.X+c*d.plot.step+d.plot.step/2, b.Y+r*d.rise+d.rise/2, arrayPiece(it, 1))
 		}
 	}
+}
+
+// ruled is how many squares a line of the array shows.
+func (d *arrayDivision) ruled() int {
+	if d.look == inSquares {
+		return int(d.set.Side)
+	}
+	return 1
 }
 
 // placed draws the first parts, the last of them as just placed.

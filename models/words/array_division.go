@@ -40,17 +40,17 @@ func (a ArrayShare) Asked() string {
 	return g(a.Total) + " in all, to be put in " + Count(a.Side, "equal row") + ". " + a.question()
 }
 
-// SetOut lays the total ready.
+// Ready has the total on the table and the known side marked.
 func (a ArrayShare) Ready() (title string, hands, ask Phrase, desc scene.Telling) {
 	title, ask = "Set out the problem", Say(a.question())
-	first := "Put " + In(scene.First, a.all(a.Total)).Text + " on the table. "
+	hands = Say("Put ", In(scene.First, a.all(a.Total)), " on the table. ")
 	if a.Thing == "" {
-		first = "There are " + g(a.Total) + " in all. "
+		hands = Say("There are ", In(scene.First, g(a.Total)), " in all. ")
 	}
 	if a.Grouping {
-		hands = Say(first + "Rows will have " + g(a.Side) + " in each.")
+		hands = Say(hands, "Rows will have "+g(a.Side)+" in each.")
 	} else {
-		hands = Say(first + "Mark places for " + Count(a.Side, "row") + ".")
+		hands = Say(hands, "Mark places for "+Count(a.Side, "row")+".")
 	}
 	return title, hands, ask, scene.Same(a.Asked())
 }

@@ -24,6 +24,7 @@ func ArrayPair(n int64, m arithmetic.FindPair, found []arithmetic.FindPair) (tit
 	title = "Try " + Count(m.Rows, "row")
 	ask = Say("Can you lay " + g(n) + " in " + Count(m.Rows, "equal row") + "?")
 	if m.Rows == 1 {
+		ask = Say("Can you lay " + g(n) + " in one row?")
 		hands = Say("Lay all " + g(n) + " in one row. That is always an array.")
 	} else {
 		hands = Say(failed(m.Failed), "Lay "+g(n)+" in "+Count(m.Rows, "row")+": there are ", In(scene.First, g(m.Cols)), " in each.")
