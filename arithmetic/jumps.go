@@ -20,6 +20,7 @@ type AddJumps struct {
 // that both can be counted in them: 1/2 is 3/6 and 1/3 is 2/6.
 type Recut struct {
 	Parts          int64
+	Each           Number // one of the common parts
 	First, Second  Number // as given
 	FirstAs, SecAs Number // in the common parts
 }
@@ -85,7 +86,7 @@ func begin(p Problem, s Scale, a, b Number) Working {
 	if a.Value.Den() == s.Parts && b.Value.Den() == s.Parts || a.Value.IsWhole() || b.Value.IsWhole() {
 		return w
 	}
-	w.Moves = append(w.Moves, Recut{s.Parts, a, b, s.Write(s.Count(a)), s.Write(s.Count(b))})
+	w.Moves = append(w.Moves, Recut{s.Parts, s.Write(1), a, b, s.Write(s.Count(a)), s.Write(s.Count(b))})
 	return w
 }
 

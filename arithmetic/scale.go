@@ -72,6 +72,12 @@ func (s Scale) Count(n Number) int64 {
 	return c
 }
 
+// Has reports whether the number is a whole count of units.
+func (s Scale) Has(n Number) bool {
+	_, ok := s.count(n.Value)
+	return ok
+}
+
 // Write is a count of units as a number in the form of the scale.
 func (s Scale) Write(units int64) Number {
 	switch s.Form {

@@ -19,8 +19,16 @@ type Stretch struct {
 // mark and number on a step.
 func (t Stretch) Exact(room int64) bool { return (t.Hi-t.Lo)/max(t.Unit, 1) <= room }
 
-// mostMarks is how many intervals of a line can still be counted.
-const mostMarks = 60
+// mostMarks is how many intervals of a line can still be counted, and fewMarks how
+// many are enough for whole numbers.
+const (
+	mostMarks = 60
+	fewMarks  = 24
+)
+
+// mostWholes is how many wholes a line of fractions shows from 0 before it begins
+// at a later whole.
+const mostWholes = 6
 
 // stretchOf chooses the stretch of line that shows the numbers best: from 0 where
 // there is room, else from a round number below them to a round number above.
@@ -68,7 +76,7 @@ func stretchOf(s Scale, units []int64, room int64) Stretch {
 func wholesAround(s Scale, units []int64, room int64) Stretch {
 	lo, hi := slices.Min(units)/s.Parts, (slices.Max(units)+s.Parts-1)/s.Parts
 	t := Stretch{Scale: s, Hi: max(hi, 1) * s.Parts, Mark: 1, Long: s.Parts}
-	if hi > 6 && (hi > 20 || t.Hi > room || t.Hi > mostMarks) && lo > 0 {
+	if hi > mostWholes && (hi > 20 || t.Hi > room || t.Hi > mostMarks) && lo > 0 {
 		t.Lo = lo * s.Parts
 		if lo == hi {
 			t.Hi += s.Parts
@@ -80,12 +88,16 @@ func wholesAround(s Scale, units []int64, room int64) Stretch {
 // marked drops the small marks where there would be too many to count, keeping
 // the halves of wholes.
 func marked(t Stretch) Stretch {
-	if (t.Hi-t.Lo)/t.Mark <= mostMarks {
+	most := int64(fewMarks)
+	if t.Scale.Form == Common || t.Scale.Form == Mixed || t.Scale.Form == Decimal {
+		most = mostMarks
+	}
+	if (t.Hi-t.Lo)/t.Mark <= most {
 		return t
 	}
 	t.Mark = 0
 	for _, parts := range []int64{10, 2} {
-		if t.Long%parts == 0 && (t.Hi-t.Lo)/(t.Long/parts) <= mostMarks {
+		if t.Long%parts == 0 && (t.Hi-t.Lo)/(t.Long/parts) <= most {
 			t.Mark = t.Long / parts
 			break
 		}
@@ -121,16 +133,16 @@ func apart(units []int64) int64 {
 }
 
 // JumpStretch chooses the stretch of line on which hops between the stops can be
-// drawn to scale, with every stop on one of room steps and no hop narrower than
-// narrowest of them. It begins at 0 where the numbers are small or the line is
-// of fractions, and else at the lowest stop. ok is false when there is none: the
-// hops are too uneven.
-func JumpStretch(s Scale, stops []int64, room, narrowest int64) (t Stretch, ok bool) {
+// drawn to scale, with every stop on one of room steps (from steps where the line
+// begins at 0) and no hop narrower than narrowest of them. It begins at 0 where
+// the numbers are small, at a whole number for fractions, and else at the lowest
+// stop. ok is false when there is none: the hops are too uneven.
+func JumpStretch(s Scale, stops []int64, from, room, narrowest int64) (t Stretch, ok bool) {
 	lo, hi := slices.Min(stops), slices.Max(stops)
 	step, whole := roundest(stops), s.Parts
 	var tries []Stretch
 	switch wholes := max(1, (hi+whole-1)/whole); {
-	case s.Form == Common || s.Form == Mixed:
+	case (s.Form == Common || s.Form == Mixed) && (wholes <= mostWholes || lo < whole):
 		tries = append(tries, marked(Stretch{Scale: s, Hi: wholes * whole, Mark: 1, Long: whole}))
 	case s.Form == Decimal && wholes*10 <= 20:
 		tries = append(tries, Stretch{Scale: s, Hi: wholes * whole, Mark: whole / 10, Long: whole})
@@ -147,7 +159,14 @@ func JumpStretch(s Scale, stops []int64, room, narrowest int64) (t Stretch, ok b
 	if s.Form == Common || s.Form == Mixed {
 		tries = append(tries, marked(Stretch{Scale: s, Lo: lo - lo%whole, Hi: (hi + whole - 1) / whole * whole, Mark: 1, Long: whole}))
 	}
-	for _, t := range append(tries, Stretch{Scale: s, Lo: lo, Hi: hi}) {
+	if s.Form != Common && s.Form != Mixed {
+		tries = append(tries, Stretch{Scale: s, Lo: lo, Hi: hi})
+	}
+	for _, t := range tries {
+		room := room
+		if t.Lo == 0 {
+			room = from
+		}
 		t.Unit = t.Hi - t.Lo
 		for _, at := range append([]int64{t.Lo + t.Mark}, stops...) {
 			t.Unit = fraction.GCD(t.Unit, at-t.Lo)

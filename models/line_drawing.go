@@ -15,9 +15,9 @@ import (
 //	|     |--/\/--+---------+---------+---------+---->|     |
 //	              lo        brokenRoom         hi
 const (
-	lineLeft   = 48  // where a line that begins at 0 has its 0
+	lineLeft   = 36  // where a line that begins at 0 has its 0
 	brokenLeft = 88  // where a line with a break has its first mark
-	lineRight  = 752 // the last mark
+	lineRight  = 736 // the last mark: half a name of three digits fits beside it
 	lineRoom   = lineRight - lineLeft
 	brokenRoom = lineRight - brokenLeft
 	leastHop   = 14 // the narrowest hop that can still be seen

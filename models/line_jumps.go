@@ -43,6 +43,7 @@ func planJumps(p arithmetic.Problem) (*linePlan, error) {
 		pl.jumpAlong(k, p, a, b)
 	}
 	pl.sketches = []*lineSketch{k}
+	k.nameOne()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
@@ -104,7 +105,7 @@ func (pl *linePlan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*lineSke
 			needs[s.Count(m.By)] = label.Width() + 2*labelGap
 		}
 	}
-	t, ok := arithmetic.JumpStretch(s, stops, brokenRoom, leastHop)
+	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, leastHop)
 	if ok {
 		k := &lineSketch{lineRuler: rulerFor(t), mark: t.Mark, long: t.Long, scale: s, hush: -1}
 		if t.Mark > 0 {
@@ -123,7 +124,7 @@ func (pl *linePlan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*lineSke
 // else as a point.
 func (k *lineSketch) fromZero(n arithmetic.Number, role scene.Role, of scene.Of) lineStop {
 	at := k.scale.Count(n)
-	stop := lineStop{at: at, label: runsOf("", n), role: role, of: of, dot: true}
+	stop := lineStop{at: at, label: wholeToo(n), role: role, of: of, dot: true}
 	if !k.broken && k.lo == 0 && at > 0 && !k.uneven() {
 		k.lengths = append(k.lengths, lineLength{to: at, role: role, of: of, worth: n.Value})
 		return stop
@@ -147,6 +148,7 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 		case arithmetic.StartAt:
 			pl.step(words.LineStart(p, a, b, jumps), pl.asked, splitLine(b, jumps))
 		case arithmetic.Recut:
+			pl.recut(k, m, i)
 			pl.step(words.LineRecut(m),
 				join(numeral(m.First, scene.First), notation.S("="), numeral(m.FirstAs, scene.First)),
 				join(numeral(m.Second, scene.Second), notation.S("="), numeral(m.SecAs, scene.Second)))
@@ -165,14 +167,65 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 	pl.desc = words.LineJumpsDesc(p, jumps, pl.working.Answer, k.broken)
 }
 
+// recut begins with the parts of the first fraction and cuts the line in the
+// common parts in the step for it; then the first fraction has two names.
+func (pl *linePlan) recut(k *lineSketch, m arithmetic.Recut, step int) {
+	if m.Parts > mostCommon {
+		return
+	}
+	k.mark, k.numbered = 0, k.long
+	if own := m.First.Value.Den(); own > 1 && own < m.Parts {
+		k.cuts = append(k.cuts, lineCut{every: m.Parts / own})
+	}
+	common := arithmetic.CutStretch{Parts: m.Parts, Each: m.Each, Of: m.First}
+	k.cuts = append(k.cuts, lineCut{every: 1, move: common, step: step, named: true})
+	for i := range k.stops {
+		if s := &k.stops[i]; s.role == scene.First && m.FirstAs != m.First {
+			s.turn, s.turned = step, scene.First
+			s.later = append(append(runsOf("", m.First), scene.Run{Text: " = "}), runsOf("", m.FirstAs)...)
+		}
+	}
+	a, b, sign := numeral(m.FirstAs, scene.First), numeral(m.SecAs, scene.Second), pl.asked[len(pl.asked)-2]
+	op := arithmetic.Add
+	if pl.problem.Kind == arithmetic.Subtraction {
+		op = arithmetic.Subtract
+	}
+	pl.answered = join(pl.asked[:len(pl.asked)-1], a, notation.S(op.String()), b, sign, resultLine(pl.working.Answer))
+}
+
+// mostCommon is how many common parts of a whole are still cut one by one.
+const mostCommon = 60
+
 // landing is where a hop lands; the last one is the answer.
 func (k *lineSketch) landing(m arithmetic.Jump, step int, last bool, a arithmetic.Answer) lineStop {
 	stop := lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), role: scene.Ink, step: step}
 	if last {
 		stop.role, stop.of, stop.dot, stop.asked, stop.worth = scene.Result, scene.OfAnswer, true, true, a.Number.Value
-		stop.label = runsOf("", a.Number)
+		stop.label = wholeToo(a.Number)
 	}
 	return stop
+}
+
+// wholeToo is the label of a number; a fraction that is a whole number has that
+// name as well, since wholes are always named: 12/12 = 1.
+func wholeToo(n arithmetic.Number) []scene.Run {
+	runs := runsOf("", n)
+	if v, ok := n.Int64(); ok && n.Form == arithmetic.Common {
+		runs = append(runs, scene.Run{Text: " = " + arithmetic.Grouped(v)})
+	}
+	return runs
+}
+
+// nameOne names 0 and 1 on a line of fractions or decimals that begins at 0.
+func (k *lineSketch) nameOne() {
+	if k.broken || k.uneven() || k.scale.Parts == 1 || k.scale.Form == arithmetic.Money {
+		return
+	}
+	for _, at := range []int64{0, k.scale.Parts} {
+		if at <= k.hi {
+			k.addStop(lineStop{at: at, label: runsOf("", k.scale.WriteShort(at)), role: scene.Note})
+		}
+	}
 }
 
 // addStop adds a stop; where one stands already the first one stays.

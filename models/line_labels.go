@@ -19,9 +19,10 @@ type lineLabel struct {
 	from  int
 	until int
 
-	turn   int // in this step it takes another role; 0 for never
+	turn   int // in this step it takes another role, or says something else; 0 for never
 	turned scene.Role
-	posed  int // a question mark stands here up to this step, in both versions
+	later  []scene.Run // what it says then, while the answer is shown; nil for the same
+	posed  int         // a question mark stands here up to this step, in both versions
 
 	centre, row int // where it is put
 	pass        int // of a label in the second row: where its leader passes the first
@@ -43,6 +44,10 @@ func (l *lineLabel) text(x, y int) scene.Text {
 func (l *lineLabel) reach() (up, down, side int) {
 	b := l.text(0, 0).Box()
 	up, down, side = -b.Y, b.Bottom(), (b.W+1)/2
+	if l.later != nil {
+		b = scene.Text{Size: l.size, Bold: l.bold, Runs: l.later}.Box()
+		up, down, side = max(up, -b.Y), max(down, b.Bottom()), max(side, (b.W+1)/2)
+	}
 	if l.asked {
 		up, down, side = max(up, askedSide/2), max(down, askedSide/2), max(side, askedSide/2)
 	}

@@ -43,6 +43,7 @@ func planMissing(p arithmetic.Problem) (*linePlan, error) {
 		pl.missingHop(k, look, roles)
 	}
 	pl.sketches = []*lineSketch{k}
+	k.nameOne()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}

@@ -21,8 +21,8 @@ import (
 //	   0                6/8     1
 func planPair(p arithmetic.Problem) (*linePlan, error) {
 	a, b, _ := p.Operands()
-	w, t, err := arithmetic.PlaceOnLine(p, brokenRoom)
-	if err != nil || !t.Exact(brokenRoom) && fractional(t.Scale) {
+	w, t, err := arithmetic.PlaceOnLine(p, lineRoom)
+	if err != nil || !drawable(t) {
 		return nil, errors.New(words.LineFine)
 	}
 	pl := &linePlan{problem: p, working: w}
@@ -56,6 +56,7 @@ func planPair(p arithmetic.Problem) (*linePlan, error) {
 	pl.claims(look, numeral(a, scene.First), numeral(b, scene.Second))
 	pl.desc = words.LinePairDesc(p, w, look)
 	k.ends(draw)
+	k.nameOne()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
@@ -138,7 +139,10 @@ func (k *lineSketch) band(m arithmetic.MarkOnLine, s pairSide, step int) {
 	b := lineBand{pairSide: s, from: k.scale.Count(m.From), step: step}
 	at := b.from
 	for _, c := range m.Counts {
-		each := k.scale.Count(c.Each)
+		var each int64
+		if k.scale.Has(c.Each) {
+			each = k.scale.Count(c.Each)
+		}
 		if k.x(at+each)-k.x(at) < leastHop {
 			// Parts that cannot be seen are not drawn: it is one length.
 			b.ends, b.worths = []int64{end}, []fraction.Fraction{m.Number.Value}

@@ -22,11 +22,8 @@ func planPoints(p arithmetic.Problem) (*linePlan, error) {
 	if len(numbers) == 0 || len(numbers) > mostPoints {
 		return nil, errors.New(words.LineManyPoints)
 	}
-	w, t, err := arithmetic.PlaceOnLine(p, brokenRoom)
-	if err != nil {
-		return nil, errors.New(words.LineFine)
-	}
-	if !t.Exact(brokenRoom) && fractional(t.Scale) {
+	w, t, err := arithmetic.PlaceOnLine(p, lineRoom)
+	if err != nil || !drawable(t) {
 		return nil, errors.New(words.LineFine)
 	}
 	pl := &linePlan{problem: p, working: w}
@@ -40,10 +37,20 @@ func planPoints(p arithmetic.Problem) (*linePlan, error) {
 	} else {
 		pl.orderPoints(k, t)
 	}
+	k.nameOne()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
 	return pl, nil
+}
+
+// drawable reports whether a stretch can be drawn: points of fractions must come
+// out on whole steps.
+func drawable(t arithmetic.Stretch) bool {
+	if t.Lo == 0 {
+		return t.Exact(lineRoom) || !fractional(t.Scale)
+	}
+	return t.Exact(brokenRoom) || !fractional(t.Scale)
 }
 
 // mostPoints is how many points one line can have.
@@ -71,8 +78,7 @@ func (pl *linePlan) showPoint(k *lineSketch, t arithmetic.Stretch, n arithmetic.
 		case arithmetic.MarkOnLine:
 			k.countTo(m, step)
 			pl.step(words.LineMark(m), countLine(m))
-			k.addStop(lineStop{at: t.Scale.Count(n), label: runsOf("", n), role: scene.First, of: scene.OfFirst, worth: n.Value, dot: true,
-				when: scene.ShownOnly, step: step})
+			k.point(n, draw, step)
 			pl.answered = countLine(m)
 		}
 	}
@@ -80,6 +86,25 @@ func (pl *linePlan) showPoint(k *lineSketch, t arithmetic.Stretch, n arithmetic.
 	pl.title = words.LineShowTitle(n)
 	pl.desc = words.LineShowDesc(pl.working, n, k.broken)
 	k.ends(draw)
+}
+
+// point marks the number. Where it is an end of the line, the end has another name
+// from then on.
+func (k *lineSketch) point(n arithmetic.Number, draw arithmetic.DrawStretch, step int) {
+	at := k.scale.Count(n)
+	stop := lineStop{at: at, label: runsOf("", n), role: scene.First, of: scene.OfFirst, worth: n.Value, dot: true, when: scene.ShownOnly, step: step}
+	for _, end := range []arithmetic.Number{draw.Lo, draw.Hi} {
+		if k.scale.Count(end) != at {
+			continue
+		}
+		name := lineStop{at: at, label: runsOf("", end), size: scene.Middle, turn: step, turned: scene.First, later: stop.label}
+		if n.String() != end.String() {
+			name.later = append(append(runsOf("", n), scene.Run{Text: " = "}), runsOf("", end)...)
+		}
+		stop.label = nil
+		k.stops = append(k.stops, name)
+	}
+	k.stops = append(k.stops, stop)
 }
 
 // ends names both ends of a stretch.
@@ -98,6 +123,12 @@ func (k *lineSketch) countTo(m arithmetic.MarkOnLine, step int) {
 		total += c.Times
 	}
 	for _, c := range m.Counts {
+		if !k.scale.Has(c.Each) {
+			// The parts are too small to be drawn: one hop goes all the way.
+			k.hops = append(k.hops, lineHop{from: at, to: k.scale.Count(m.Number), label: timesLabel(c), role: scene.First,
+				when: scene.ShownOnly, step: step})
+			break
+		}
 		each, times := k.scale.Count(c.Each), c.Times
 		label := runsOf("", c.Each)
 		if total > most || k.uneven() || int64(k.width)*each/(k.hi-k.lo) < leastHop {

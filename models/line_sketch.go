@@ -64,7 +64,8 @@ type lineStop struct {
 	side        int  // -1 when its name stands above the line
 	turn        int  // in this step the name takes another role; 0 for never
 	turned      scene.Role
-	posed       int // a question mark stands here up to this step, in both versions
+	later       []scene.Run // what the name says from that step on, while the answer is shown; nil for the same
+	posed       int         // a question mark stands here up to this step, in both versions
 	when        scene.When
 	step, until int
 }
@@ -135,7 +136,7 @@ func (k *lineSketch) arrange() bool {
 			size, bold = scene.Middle, s.role == scene.Result
 		}
 		l := &lineLabel{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
-			posed: s.posed, turn: s.turn, turned: s.turned, role: s.role, when: s.when, from: s.step, until: s.until}
+			posed: s.posed, turn: s.turn, turned: s.turned, later: s.later, role: s.role, when: s.when, from: s.step, until: s.until}
 		if s.side < 0 {
 			l.start = k.reachUp() + 4
 			k.above, together = append(k.above, l), append(together, l)
@@ -306,8 +307,14 @@ func (k *lineSketch) drawLabel(st *lineStory, l *lineLabel, t scene.Text) {
 	}
 	if l.turn > 0 {
 		st.add(l.from, l.turn, name)
-		name.Role = l.turned
-		t.Bold = true
+		if name.Role = l.turned; l.later != nil {
+			plain := name
+			plain.Role, plain.When = l.role, scene.HiddenOnly
+			st.add(l.turn, l.until, plain)
+			t.Runs, name.When = l.later, scene.ShownOnly
+		} else {
+			t.Bold = true
+		}
 		name.Shape = t
 		st.add(l.turn, l.until, name)
 	} else {
@@ -397,7 +404,8 @@ func (k *lineSketch) fitsCut(c lineCut) bool {
 func (k *lineSketch) free(labels []*lineLabel, l *lineLabel, x int) bool {
 	_, _, side := l.reach()
 	l.x, l.centre = x, x
-	return x-side >= scene.Margin && x+side <= scene.PaperW-scene.Margin && clear(labels, x, side)
+	const edge = scene.Margin - 8 // the 0 of a line stands close to the margin
+	return x-side >= edge && x+side <= scene.PaperW-edge && clear(labels, x, side)
 }
 
 func (k *lineSketch) tickLabel(at int64) *lineLabel {

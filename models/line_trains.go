@@ -79,7 +79,7 @@ func trainStretch(w arithmetic.Working, s arithmetic.Scale) (t arithmetic.Stretc
 			return t, nil, errors.New(words.LineLongTrain)
 		}
 	}
-	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, 1)
+	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, 1)
 	if !ok || t.Lo != 0 {
 		return t, nil, errors.New(words.LineTrainTooFine)
 	}
