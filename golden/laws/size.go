@@ -158,18 +158,29 @@ func JumpsToScale(p Picture) error {
 	return nil
 }
 
-// backwards reports whether a jump takes away. In a difference the second number
-// is jumped back; what is jumped to find the answer goes forward.
+// backwards reports whether a jump takes away: that of a number behind a minus
+// sign does, and that of an unknown there. What is jumped to find a difference
+// goes forward.
 func (p Picture) backwards(it scene.Item) bool {
-	e := p.Problem.Left
-	if _, ok := e.(arithmetic.Operation); !ok {
-		e = p.Problem.Right
+	nth := 0
+	var away func(e arithmetic.Expr, behind bool) (found, answer bool)
+	away = func(e arithmetic.Expr, behind bool) (found, answer bool) {
+		switch e := e.(type) {
+		case arithmetic.Operation:
+			f1, a1 := away(e.Left, behind)
+			f2, a2 := away(e.Right, e.Op == arithmetic.Subtract)
+			return f1 || f2, a1 || a2
+		case arithmetic.Number:
+			found = behind && it.Of == scene.OfNth(nth)
+			nth++
+		case arithmetic.Unknown:
+			answer = behind && it.Of == scene.OfAnswer
+		}
+		return found, answer
 	}
-	o, ok := e.(arithmetic.Operation)
-	if !ok || o.Op != arithmetic.Subtract {
-		return it.Worth.Sign() < 0
-	}
-	return it.Of == scene.OfSecond || p.Problem.Kind == arithmetic.Missing
+	f1, a1 := away(p.Problem.Left, false)
+	f2, a2 := away(p.Problem.Right, false)
+	return f1 || f2 || a1 || a2 || it.Worth.Sign() < 0
 }
 
 // inRatio reports whether two widths are as their worths, with both ends of each
