@@ -62,6 +62,13 @@ var breaches = []struct {
 		l.Whole.Draw(scene.Ink, scene.Plain, scene.Line{X1: 40, Y1: 140, X2: 300, Y2: 160})
 	}},
 	{"labels clear", func(l *Lesson) { l.Whole.Draw(scene.Ink, scene.Plain, scene.Hop{X1: 40, X2: 180, Y: 190, Rise: 40}) }},
+	{"upright", func(l *Lesson) {
+		var ticks scene.Polyline
+		for x := 40; x < 400; x += 40 {
+			ticks = append(ticks, scene.Point{X: x, Y: 190}, scene.Point{X: x, Y: 198})
+		}
+		l.Whole.Draw(scene.Guide, scene.Fine, ticks)
+	}},
 	{"counting", func(l *Lesson) { l.Whole.Items = l.Whole.Items[1:] }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Worth = fraction.Whole(2) }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Of = scene.OfNothing }},

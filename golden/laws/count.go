@@ -67,9 +67,6 @@ func (p Picture) bothDrawn(sums, want map[scene.Of]*big.Rat) error {
 	return nil
 }
 
-// ofLeft and ofRight are the two sides of a claim about two products.
-const ofLeft, ofRight = scene.Of("left"), scene.Of("right")
-
 // wanted is what each number of the problem comes to.
 func (p Picture) wanted() map[scene.Of]*big.Rat {
 	want := map[scene.Of]*big.Rat{}
@@ -83,7 +80,7 @@ func (p Picture) wanted() map[scene.Of]*big.Rat {
 	case arithmetic.Claim, arithmetic.Comparison:
 		want[scene.OfAnswer] = new(big.Rat).Sub(p.Truth.Sides[0], p.Truth.Sides[1])
 		want[scene.OfAnswer].Abs(want[scene.OfAnswer]) // the gap
-		want[ofLeft], want[ofRight] = p.Truth.Sides[0], p.Truth.Sides[1]
+		want[scene.OfLeft], want[scene.OfRight] = p.Truth.Sides[0], p.Truth.Sides[1]
 	case arithmetic.PartOf:
 		// The part that is taken belongs to the answer, the rest to the amount.
 		want[scene.OfSecond] = new(big.Rat).Sub(p.Truth.Numbers[1], p.Truth.Value)

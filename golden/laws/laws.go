@@ -84,6 +84,7 @@ var OfPictures = []Law{
 	{"inside", Inside},
 	{"labels apart", LabelsApart},
 	{"labels clear", LabelsClear},
+	{"upright", Upright},
 	{"counting", Counting},
 	{"equal size", EqualSize},
 	{"no overlap", NoOverlap},

@@ -57,6 +57,24 @@ func LabelsClear(p Picture) error {
 	return nil
 }
 
+// Upright: ticks and cuts stand upright or lie level. A few points may make a
+// bracket, a break or a line to a label; many are ticks drawn in one stroke.
+func Upright(p Picture) error {
+	const few = 8
+	for _, it := range p.visible() {
+		line, ok := it.Shape.(scene.Polyline)
+		if !ok || len(line) <= few {
+			continue
+		}
+		for i := range line[1:] {
+			if a, b := line[i], line[i+1]; a.X != b.X && a.Y != b.Y {
+				return fmt.Errorf("%s leans from %v to %v", describe(it), a, b)
+			}
+		}
+	}
+	return nil
+}
+
 // runsThrough reports whether the outline of a shape passes through a room. The
 // inner lines of a grid are not outline: a label may stand on a face.
 func runsThrough(sh scene.Shape, room scene.Box) bool {
