@@ -13,6 +13,11 @@ type CutStretch struct {
 	Each  Number // one part
 	Long  Number // what is cut: a whole, a hundred
 	Of    Number // the number that the line was cut for
+
+	// Where the line is cut in larger parts already and these go into them, each
+	// of those is cut: every fourth in 2 makes eighths. Into is 0 where not.
+	Within Number
+	Into   int64
 }
 
 // MarkOnLine counts parts from the left end and marks the point they reach.
@@ -82,15 +87,36 @@ func PlaceOnLine(p Problem, room int64) (Working, Stretch, error) {
 	}
 	s := t.Scale
 	w := Working{Problem: p, Moves: []Move{DrawStretch{s.WriteShort(t.Lo), s.WriteShort(t.Hi)}}}
-	cut := map[int64]bool{}
+	var cuts []CutStretch
 	for i, n := range numbers {
-		if c, ok := cutFor(t, i, n); ok && !cut[c.Parts] {
-			cut[c.Parts] = true
+		if c, ok := cutFor(t, i, n); ok && !alreadyCut(cuts, c) {
+			c.Within, c.Into = finer(cuts, c)
+			cuts = append(cuts, c)
 			w.Moves = append(w.Moves, c)
 		}
 		w.Moves = append(w.Moves, MarkOnLine{i, n, s.WriteShort(t.Lo), counts(t, n)})
 	}
 	return answerPlaced(w, s, numbers), t, nil
+}
+
+func alreadyCut(cuts []CutStretch, c CutStretch) bool {
+	for _, was := range cuts {
+		if was.Parts == c.Parts {
+			return true
+		}
+	}
+	return false
+}
+
+// finer is the finest part already cut into which the new parts go evenly, and
+// how many of them it holds.
+func finer(cuts []CutStretch, c CutStretch) (within Number, into int64) {
+	for _, was := range cuts {
+		if n := c.Parts / was.Parts; c.Parts%was.Parts == 0 && was.Long == c.Long && (into == 0 || n < into) {
+			within, into = was.Each, n
+		}
+	}
+	return within, into
 }
 
 // stretchFor chooses the scale and the stretch. Where the written parts are too
@@ -131,18 +157,18 @@ func cutFor(t Stretch, nth int, n Number) (c CutStretch, ok bool) {
 		if den == 1 || t.Scale.Parts%den != 0 || (t.Hi-t.Lo)/(t.Scale.Parts/den) > mostMarks {
 			return c, false
 		}
-		return CutStretch{nth, den, Frac(fraction.Must(1, den)), Int(1), n}, true
+		return CutStretch{Nth: nth, Parts: den, Each: Frac(fraction.Must(1, den)), Long: Int(1), Of: n}, true
 	}
 	if t.Scale.Form == Common || t.Scale.Form == Mixed {
 		if den := n.Value.Den(); den > 1 && t.Scale.Parts%den == 0 && (t.Hi-t.Lo)/(t.Scale.Parts/den) <= mostMarks {
-			return CutStretch{nth, den, InPlaces(1, n.Places), Int(1), n}, true
+			return CutStretch{Nth: nth, Parts: den, Each: InPlaces(1, n.Places), Long: Int(1), Of: n}, true
 		}
 		return c, false
 	}
 	if t.Mark == 0 {
 		return c, false
 	}
-	return CutStretch{nth, t.Long / t.Mark, t.Scale.WriteShort(t.Mark), t.Scale.WriteShort(t.Long), n}, true
+	return CutStretch{Nth: nth, Parts: t.Long / t.Mark, Each: t.Scale.WriteShort(t.Mark), Long: t.Scale.WriteShort(t.Long), Of: n}, true
 }
 
 // counts are the lengths that lead from the left end to a number: wholes and

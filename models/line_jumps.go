@@ -142,16 +142,16 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 		sign = "−"
 	}
 	k.addStop(k.fromZero(a, scene.First, scene.OfFirst))
-	done := 0
+	done, cut := 0, scene.Telling{}
 	for i, m := range pl.working.Moves {
 		switch m := m.(type) {
 		case arithmetic.StartAt:
 			pl.step(words.LineStart(p, a, b, jumps), pl.asked, splitLine(b, jumps))
 		case arithmetic.Recut:
 			pl.recut(k, m, i)
-			pl.step(words.LineRecut(m),
-				join(numeral(m.First, scene.First), notation.S("="), numeral(m.FirstAs, scene.First)),
-				join(numeral(m.Second, scene.Second), notation.S("="), numeral(m.SecAs, scene.Second)))
+			told := words.LineRecut(m)
+			cut = told.Desc
+			pl.step(told, renamedLine(m.First, m.FirstAs, scene.First), renamedLine(m.Second, m.SecAs, scene.Second))
 		case arithmetic.Jump:
 			done++
 			last := done == len(jumps)
@@ -164,7 +164,7 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 	if len(jumps) == 0 {
 		pl.step(words.LineStay(p, a), join(pl.answered))
 	}
-	pl.desc = words.LineJumpsDesc(p, jumps, pl.working.Answer, k.broken)
+	pl.desc = words.LineJumpsDesc(p, cut, jumps, pl.working.Answer, k.broken)
 }
 
 // recut begins with the parts of the first fraction and cuts the line in the
@@ -191,6 +191,14 @@ func (pl *linePlan) recut(k *lineSketch, m arithmetic.Recut, step int) {
 		op = arithmetic.Subtract
 	}
 	pl.answered = join(pl.asked[:len(pl.asked)-1], a, notation.S(op.String()), b, sign, resultLine(pl.working.Answer))
+}
+
+// renamedLine is 1/2 = 3/6, or nothing where the name stays.
+func renamedLine(was, is arithmetic.Number, role scene.Role) notation.Line {
+	if was == is {
+		return nil
+	}
+	return join(numeral(was, role), notation.S("="), numeral(is, role))
 }
 
 // mostCommon is how many common parts of a whole are still cut one by one.
@@ -271,55 +279,4 @@ func jumpsOf(w arithmetic.Working) []arithmetic.Jump {
 		}
 	}
 	return jumps
-}
-
-// countUp tells a difference as the way from the second number up to the first.
-func (pl *linePlan) countUp(k *lineSketch, p arithmetic.Problem, a, b arithmetic.Number) {
-	jumps := jumpsOf(pl.working)
-	k.addStop(lineStop{at: k.scale.Count(b), label: runsOf("", b), role: scene.Second, of: scene.OfSecond, worth: b.Value, dot: true})
-	k.addStop(lineStop{at: k.scale.Count(a), label: runsOf("", a), role: scene.First, of: scene.OfFirst, worth: a.Value, dot: true})
-	pl.step(words.LineCountUpStart(a, b), pl.asked,
-		join(numeral(b, scene.Second), notation.S("+"), unknown(), notation.S("="), numeral(a, scene.First)))
-	pl.wayBetween(k, b, a, jumps, "+", 1)
-	pl.desc = words.LineWayDesc(p, b, a, jumps, pl.working.Answer, k.broken)
-}
-
-// wayBetween tells the hops from one known number to another. With the answer
-// hidden it is one dashed hop with a question mark. begin is the step of the
-// first hop.
-func (pl *linePlan) wayBetween(k *lineSketch, from, to arithmetic.Number, jumps []arithmetic.Jump, sign string, begin int) {
-	question := []scene.Run{{Text: "?"}}
-	pose := lineHop{from: k.scale.Count(from), to: k.scale.Count(to), label: question, role: scene.Hidden, finish: scene.Dashed, alone: true}
-	if len(jumps) > 0 {
-		hidden, first := pose, pose
-		hidden.when = scene.HiddenOnly
-		first.when, first.until = scene.ShownOnly, begin
-		k.hops = append(k.hops, hidden, first)
-	}
-	for i, m := range jumps {
-		label := runsOf(sign, m.By)
-		k.hops = append(k.hops, lineHop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: label,
-			role: scene.Result, of: scene.OfAnswer, worth: m.By.Value, when: scene.ShownOnly, step: begin + i})
-		k.addStop(lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), step: begin + i, when: scene.ShownOnly})
-		told := words.LineJump(m, i == len(jumps)-1, pl.working.Answer)
-		told.Desc.Hidden = words.LineWayAsked(from, to)
-		pl.step(told, jumpLine(m, sign, false))
-	}
-	for _, m := range pl.working.Moves {
-		if m, ok := m.(arithmetic.AddJumps); ok {
-			pl.step(words.LineAddJumps(m, from, to), sumLine(m), pl.answered)
-		}
-	}
-}
-
-// sumLine adds hops: 2 + 20 + 45 = 67.
-func sumLine(m arithmetic.AddJumps) notation.Line {
-	var line notation.Line
-	for i, n := range m.Hops {
-		if i > 0 {
-			line = join(line, notation.S("+"))
-		}
-		line = join(line, numeral(n, scene.Ink))
-	}
-	return join(line, notation.S("="), numeral(m.Sum, scene.Result))
 }

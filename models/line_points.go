@@ -150,8 +150,11 @@ func timesLabel(c arithmetic.Count) []scene.Run {
 	return append([]scene.Run{{Text: arithmetic.Grouped(c.Times) + " × "}}, runsOf("", c.Each)...)
 }
 
-// partsLine says what the parts come to: 4 × 1/4 = 1.
+// partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.
 func partsLine(m arithmetic.CutStretch) notation.Line {
+	if m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common {
+		return join(notation.N(arithmetic.Grouped(m.Into), scene.Ink), notation.S("×"), numeral(m.Each, scene.Ink), notation.S("="), numeral(m.Within, scene.Ink))
+	}
 	return join(notation.N(arithmetic.Grouped(m.Parts), scene.Ink), notation.S("×"), numeral(m.Each, scene.Ink), notation.S("="), numeral(m.Long, scene.Ink))
 }
 

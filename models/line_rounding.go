@@ -79,7 +79,10 @@ func betweenLine(n arithmetic.Number, m arithmetic.Neighbors, already bool) nota
 }
 
 func halfwayLine(n arithmetic.Number, m arithmetic.FindHalfway) notation.Line {
-	sign := [...]string{"<", "=", ">"}[m.Side+1]
+	if m.Side == 0 {
+		return join(numeral(n, scene.First), notation.W(words.LineIsHalfway))
+	}
+	sign := [...]string{"<", "", ">"}[m.Side+1]
 	return join(numeral(n, scene.First), notation.S(sign), numeral(m.At, scene.Ink))
 }
 

@@ -11,6 +11,7 @@ const (
 	LineMarker = "small counter to hop along it"
 
 	LineHalfway        = "halfway"
+	LineIsHalfway      = "is halfway"
 	LineUneven         = "not to scale"
 	LineUnevenSentence = "The line is not to scale."
 	LineWhere          = "Where is"
@@ -82,12 +83,23 @@ func LineStart(p arithmetic.Problem, a, b arithmetic.Number, jumps []arithmetic.
 // LineRecut says how two fractions get common parts.
 func LineRecut(m arithmetic.Recut) LineTold {
 	parts := Parts(m.Parts, 2)
+	cut := "The line is cut in " + parts
+	hands := Say("Cut each whole in " + arithmetic.Grouped(m.Parts) + " equal parts.")
+	var names []string
+	for _, n := range []struct {
+		was, is arithmetic.Number
+		role    scene.Role
+	}{{m.First, m.FirstAs, scene.First}, {m.Second, m.SecAs, scene.Second}} {
+		if n.was.String() != n.is.String() {
+			hands = append(hands, Say(" Now ", In(n.role, said(n.was)), " is ", In(n.role, said(n.is)), ".")...)
+			names = append(names, n.was.String()+" is "+n.is.String())
+		}
+	}
 	return LineTold{
 		Title: "Cut the line in " + parts,
-		Hands: Say("Cut each whole in "+arithmetic.Grouped(m.Parts)+" equal parts. Now both can be counted: ", In(scene.First, said(m.First)), " is ",
-			In(scene.First, said(m.FirstAs)), ", and ", In(scene.Second, said(m.Second)), " is ", In(scene.Second, said(m.SecAs)), "."),
-		Ask:  Say("Which parts fit both fractions?"),
-		Desc: scene.Same("The line is cut in " + parts + ", so that " + m.First.String() + " is " + m.FirstAs.String() + " and " + m.Second.String() + " is " + m.SecAs.String() + "."),
+		Hands: hands,
+		Ask:   Say("Which parts fit both fractions?"),
+		Desc:  scene.Telling{Shown: cut + ", so that " + List(names) + ".", Hidden: cut + "."},
 	}
 }
 
@@ -181,20 +193,25 @@ func lineOf(broken bool) string {
 	return "A number line from 0."
 }
 
-// LineJumpsDesc describes a sum or difference in hops.
-func LineJumpsDesc(p arithmetic.Problem, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
+// LineJumpsDesc describes a sum or difference in hops. cut says how the line was
+// cut for it, or is empty.
+func LineJumpsDesc(p arithmetic.Problem, cut scene.Telling, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
 	first, second, _ := p.Operands()
 	t := lineOf(broken) + " Start at " + first.String() + "."
 	if len(jumps) == 0 {
 		t += " There is nothing to jump."
 		return scene.Telling{Shown: t + " So " + p.String() + " = " + a.Number.String() + ".", Hidden: t + " What is " + p.String() + "?"}
 	}
+	parts := ""
 	if len(jumps) > 1 {
-		t += " The " + second.String() + " is jumped in parts."
+		parts = " The " + second.String() + " is jumped in parts."
+	}
+	if cut.Shown != "" {
+		cut.Shown, cut.Hidden = " "+cut.Shown, " "+cut.Hidden
 	}
 	return scene.Telling{
-		Shown:  t + " Jump " + jumpList(jumps, false, a) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
-		Hidden: t + " Jump " + jumpList(jumps, true, a) + ". Where do you land? " + p.String() + " = ?",
+		Shown:  t + cut.Shown + parts + " Jump " + jumpList(jumps, false, a) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
+		Hidden: t + cut.Hidden + parts + " Jump " + jumpList(jumps, true, a) + ". Where do you land? " + p.String() + " = ?",
 	}
 }
 

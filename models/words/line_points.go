@@ -5,74 +5,6 @@ import (
 	"modeler/models/scene"
 )
 
-// LineAway is a distance on a label.
-func LineAway(n arithmetic.Number) string { return n.String() + " away" }
-
-// LineNeighbors says between which round numbers a number lies.
-func LineNeighbors(p arithmetic.Problem, n arithmetic.Number, m arithmetic.Neighbors) LineTold {
-	low, high := m.Low.String(), m.High.String()
-	return LineTold{
-		Title: "Find the neighbors",
-		Hands: Say("Draw a line from "+low+" to "+high+". Put the counter on ", In(scene.First, n.String()), "."),
-		Ask:   Say("Between which two "+nearest(p.To)+"s does ", In(scene.First, n.String()), " lie?"),
-		Desc: scene.Telling{Shown: "A number line from " + low + " to " + high + " with a point at " + n.String() + ".",
-			Hidden: "A number line with a point at " + n.String() + ". Its two ends are for you to name."},
-	}
-}
-
-// LineFindHalfway says on which side of halfway a number lies.
-func LineFindHalfway(n arithmetic.Number, m arithmetic.FindHalfway) LineTold {
-	where := [...]string{"before halfway", "right on halfway", "past halfway"}[m.Side+1]
-	return LineTold{
-		Title: "Mark halfway",
-		Hands: Say("Mark "+m.At.String()+", which is halfway. ", In(scene.First, n.String()), " is "+where+"."),
-		Ask:   Say("Is ", In(scene.First, n.String()), " before or past halfway?"),
-		Desc:  scene.Same(m.At.String() + " is halfway. " + n.String() + " is " + where + "."),
-	}
-}
-
-// LineGoNearer goes to the nearer neighbor.
-func LineGoNearer(p arithmetic.Problem, m arithmetic.GoNearer) LineTold {
-	to := In(scene.Result, m.To.String())
-	told := LineTold{
-		Title: "Go to the nearer one",
-		Hands: Say("From ", In(scene.First, m.From.String()), " it is "+m.Gap.String()+" to ", to, " and "+m.OtherGap.String()+" to the other end. Go to ", to, "."),
-		Ask:   Say("Which end is nearer?"),
-		Desc:  lineNearerDesc(m),
-	}
-	switch {
-	case m.Already:
-		told.Title = "Stay where you are"
-		told.Hands = Say(In(scene.First, m.From.String()), " is a round number already, so stay on ", to, ".")
-	case m.Halfway:
-		told.Title = "Go up from halfway"
-		told.Hands = Say("Both ends are "+m.Gap.String()+" away. People have agreed that halfway goes up, so go to ", to, ".")
-		told.Ask = Say("Which end is nearer, or are they equally near?")
-	}
-	return told
-}
-
-func lineNearerDesc(m arithmetic.GoNearer) scene.Telling {
-	shown := "It is " + m.Gap.String() + " to " + m.To.String() + " and " + m.OtherGap.String() + " to the other end, so " + m.From.String() + " rounds to " + m.To.String() + "."
-	switch {
-	case m.Already:
-		shown = m.From.String() + " is a round number already and stays " + m.To.String() + "."
-	case m.Halfway:
-		shown = "Both ends are " + m.Gap.String() + " away. By agreement halfway goes up, so " + m.From.String() + " rounds to " + m.To.String() + "."
-	}
-	return scene.Telling{Shown: shown, Hidden: "Which end is nearer to " + m.From.String() + "?"}
-}
-
-// LineRoundingDesc describes a rounding.
-func LineRoundingDesc(p arithmetic.Problem, n arithmetic.Number, around arithmetic.Neighbors, half arithmetic.FindHalfway, m arithmetic.GoNearer) scene.Telling {
-	first, second := LineNeighbors(p, n, around).Desc, LineFindHalfway(n, half).Desc
-	last := lineNearerDesc(m)
-	return scene.Telling{
-		Shown:  first.Shown + " " + second.Shown + " " + last.Shown,
-		Hidden: first.Hidden + " " + second.Hidden + " " + last.Hidden,
-	}
-}
-
 // LineDraw draws a stretch of line.
 func LineDraw(m arithmetic.DrawStretch, broken bool) LineTold {
 	lo, hi := m.Lo.String(), m.Hi.String()
@@ -96,8 +28,15 @@ func LineCut(m arithmetic.CutStretch, broken bool) LineTold {
 	} else if broken {
 		long = "each whole"
 	}
+	title := "Cut it in equal parts"
+	if m.Each.Form == arithmetic.Common {
+		title = "Cut the line in " + Parts(m.Each.Value.Den(), 2)
+		if m.Into > 0 && m.Within.Form == arithmetic.Common {
+			long, count = "each "+Parts(m.Within.Value.Den(), 1), arithmetic.Grouped(m.Into)
+		}
+	}
 	return LineTold{
-		Title: "Cut it in equal parts",
+		Title: title,
 		Hands: Say("Cut " + long + " in " + count + " equal parts. Each part is " + said(m.Each) + "."),
 		Ask:   Say("How long is each part?"),
 		Desc:  scene.Same("On the line, " + long + " is cut in " + count + " equal parts of " + m.Each.String() + "."),
@@ -165,8 +104,8 @@ func LineLook(p arithmetic.Problem, m arithmetic.LookAtPoints) LineTold {
 	told := LineTold{
 		Title: "Compare where they end",
 		Hands: LineWhy(p, m),
-		Ask:   Say("Which one is further to the right?"),
-		Desc:  scene.Telling{Shown: LineWhy(p, m).String(), Hidden: "Which one is further to the right?"},
+		Ask:   Say("Do they end at the same point, or is one further to the right?"),
+		Desc:  scene.Telling{Shown: LineWhy(p, m).String(), Hidden: "Do they end at the same point, or is one further to the right?"},
 	}
 	return told
 }
@@ -214,7 +153,7 @@ func LinePairDesc(p arithmetic.Problem, w arithmetic.Working, look arithmetic.Lo
 			text += " " + LineMark(m).Desc.Shown
 		}
 	}
-	return scene.Telling{Shown: text + " " + LineWhy(p, look).String(), Hidden: text + " Which is further to the right?"}
+	return scene.Telling{Shown: text + " " + LineWhy(p, look).String(), Hidden: text + " Is it one point, or is one further to the right?"}
 }
 
 // LineReadOrder reads points from left to right.
@@ -244,59 +183,4 @@ func LineOrderTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 func LineOrderDesc(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	given := "A number line for the numbers " + numbersInOrder(p.List) + "."
 	return scene.Telling{Shown: given + " From left to right the points are " + numbersInOrder(a.Order) + ".", Hidden: given + " Which comes first, and which comes last?"}
-}
-
-// LineTwoLines draws the lines for a statement about two sums.
-func LineTwoLines(p arithmetic.Problem) LineTold {
-	return LineTold{
-		Title: "Draw two lines",
-		Hands: Say("Draw two lines, one above the other, with the same 0 and the same steps. The upper one is for ", In(scene.First, p.Left.String()),
-			", the lower one for ", In(scene.Second, p.Right.String()), "."),
-		Ask:  Say("Which will end further to the right?"),
-		Desc: scene.Same("Two number lines, one above the other, with the same 0 and the same steps."),
-	}
-}
-
-// LineTrain tells the hops of one side.
-func LineTrain(m arithmetic.HopTrain) LineTold {
-	line := [...]string{"upper", "lower"}[m.Side]
-	role := []scene.Role{scene.First, scene.Second}[m.Side]
-	told := LineTold{Title: "Go the " + line + " line", Ask: Say("Where do you end?")}
-	hops := ""
-	if len(m.Hops) > 0 {
-		hops = ", then jump " + jumpsOnly(m.Hops)
-	}
-	told.Hands = Say("On the "+line+" line go from 0 to ", In(role, m.First.String()), hops+". You end on ", In(scene.Result, m.End.String()), ".")
-	told.Desc = scene.Telling{Shown: trainDesc(m, false), Hidden: trainDesc(m, true)}
-	return told
-}
-
-func jumpsOnly(hops []arithmetic.Jump) string {
-	list := make([]string, len(hops))
-	for i, j := range hops {
-		list[i] = j.By.String() + " " + way(j.Back)
-	}
-	return List(list)
-}
-
-func trainDesc(m arithmetic.HopTrain, hidden bool) string {
-	text := "On the " + [...]string{"upper", "lower"}[m.Side] + " line, from 0 to " + m.First.String()
-	if len(m.Hops) > 0 {
-		text += ", then a jump of " + jumpsOnly(m.Hops)
-		if !hidden {
-			text += ", to " + m.End.String()
-		}
-	}
-	return text + "."
-}
-
-// LineTrainsDesc describes a statement about two sums.
-func LineTrainsDesc(p arithmetic.Problem, w arithmetic.Working) scene.Telling {
-	first, second := w.Moves[0].(arithmetic.HopTrain), w.Moves[1].(arithmetic.HopTrain)
-	look := w.Moves[2].(arithmetic.LookAtPoints)
-	start := "Two number lines with the same 0 and the same steps. "
-	return scene.Telling{
-		Shown:  start + trainDesc(first, false) + " " + trainDesc(second, false) + " " + LineWhy(p, look).String(),
-		Hidden: start + trainDesc(first, true) + " " + trainDesc(second, true) + " Which ends further to the right?",
-	}
 }
