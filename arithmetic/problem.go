@@ -183,6 +183,32 @@ func (p Problem) Operands() (a, b Number, ok bool) {
 	return a, b, okA && okB
 }
 
+// PartsOf lists the operations on two numbers that stand inside a problem, as
+// problems of their own, from left to right.
+func PartsOf(p Problem) []Problem {
+	var parts []Problem
+	for _, side := range []Expr{p.Left, p.Right} {
+		parts = append(parts, partsOf(side)...)
+	}
+	return parts
+}
+
+func partsOf(e Expr) []Problem {
+	o, ok := e.(Operation)
+	if !ok {
+		return nil
+	}
+	_, left := o.Left.(Number)
+	_, right := o.Right.(Number)
+	if left && right {
+		return []Problem{{Kind: KindOf(o.Op), Left: o}}
+	}
+	return append(partsOf(o.Left), partsOf(o.Right)...)
+}
+
+// KindOf is the kind of a problem that is one operation on two numbers.
+func KindOf(op Op) Kind { return [...]Kind{Addition, Subtraction, Product, Division, PartOf}[op] }
+
 // ErrOverflow says that a result is too large to be worked exactly.
 var ErrOverflow = errors.New("arithmetic: the numbers are too large")
 

@@ -69,17 +69,23 @@ func unanswerable(r reading.Reading, err error) error {
 	return e
 }
 
+// noPicture says why no model tells a problem, and offers the first part of it
+// that one does.
 func noPicture(r reading.Reading, why []error) error {
 	e := wholeText(r)
 	e.Code = reading.NoPicture
-	e.Message = "no picture fits " + r.Problem.String()
-	for i, reason := range why {
-		if i > 0 {
-			e.Hint += "; "
-		}
-		e.Hint += reason.Error()
+	e.Message = "there is no picture of " + r.Problem.String()
+	reasons := make([]string, len(why))
+	for i, err := range why {
+		reasons[i] = err.Error()
 	}
-	e.Try = "402 − 178"
+	e.Hint, e.Try = words.NoPicture(reasons), "402 − 178"
+	for _, part := range arithmetic.PartsOf(r.Problem) {
+		if fit, _ := Fitting(part); len(fit) > 0 && arithmetic.Check(part) == nil {
+			e.Try = part.String()
+			break
+		}
+	}
 	return e
 }
 

@@ -4,7 +4,6 @@
 package models
 
 import (
-	"fmt"
 	"slices"
 
 	"modeler/arithmetic"
@@ -73,21 +72,28 @@ func Named(name string) *Model {
 }
 
 // Fitting lists the models that can tell a problem, the one to use first in
-// front. When there is none, why says so for each model.
+// front. When there is none, why has the reasons of the models that a teacher
+// would reach for; it is empty when no model is meant for the kind at all.
 func Fitting(p arithmetic.Problem) (fit []*Model, why []error) {
 	for _, m := range All {
-		if err := m.Fits(p); err != nil {
-			why = append(why, fmt.Errorf("%s: %w", m.Title, err))
-			continue
+		err := m.Fits(p)
+		switch {
+		case err == nil:
+			fit = append(fit, m)
+		case m.reachedFor(p.Kind):
+			why = append(why, err)
 		}
-		fit = append(fit, m)
 	}
-	first := func(m *Model) int {
-		if slices.Contains(m.First, p.Kind) {
-			return 0
-		}
-		return 1
-	}
-	slices.SortStableFunc(fit, func(a, b *Model) int { return first(a) - first(b) })
+	slices.SortStableFunc(fit, func(a, b *Model) int { return a.turn(p.Kind) - b.turn(p.Kind) })
 	return fit, why
+}
+
+// reachedFor reports whether a teacher reaches for the model first.
+func (m *Model) reachedFor(kind arithmetic.Kind) bool { return slices.Contains(m.First, kind) }
+
+func (m *Model) turn(kind arithmetic.Kind) int {
+	if m.reachedFor(kind) {
+		return 0
+	}
+	return 1
 }

@@ -1,6 +1,10 @@
 package words
 
-import "modeler/arithmetic"
+import (
+	"strings"
+
+	"modeler/arithmetic"
+)
 
 // DivideByZero explains why nothing can be shared among none.
 func DivideByZero(p arithmetic.Problem) (message, hint, try string) {
@@ -26,4 +30,13 @@ func Negative(p arithmetic.Problem) (message, hint, try string) {
 // TooLarge explains the bound on results.
 func TooLarge() (message, hint, try string) {
 	return "the numbers get too large to work exactly", "use smaller numbers", "345 + 278"
+}
+
+// NoPicture says what the pictures can show, or the reasons of those that were
+// meant for the problem.
+func NoPicture(reasons []string) string {
+	if len(reasons) > 0 {
+		return strings.Join(reasons, "; ")
+	}
+	return "the pictures show numbers, sums, differences, products, divisions, fractions, rounding and factors, one step at a time"
 }
