@@ -146,7 +146,7 @@ func secrets(p Picture) []string {
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
 	default:
 		for _, n := range p.Truth.Within {
-			if n.Cmp(p.Truth.Value) == 0 {
+			if same(a.Number.Value, n) {
 				return nil
 			}
 		}

@@ -76,7 +76,10 @@ func (d Drawing) Marks() []Mark {
 // two are read as one, as in 1 2/3 or 8/4 = 2.
 func (d Drawing) alone(near, x, y int, but ...int) bool {
 	return !slices.ContainsFunc(d.Texts, func(t Text) bool {
-		dx, dy := t.X-x, t.Y-y
+		dx, dy, near := t.X-x, t.Y-y, near
+		if strings.Contains(t.Words, "=") {
+			near = t.Size * 5 / 2 // it may hold the number behind the sign too
+		}
 		return !slices.Contains(but, t.Order) && max(dx, -dx) < near && max(dy, -dy) < t.Size/4
 	})
 }
