@@ -18,7 +18,7 @@ type axis struct {
 	y      int
 	points []int // where round points stand
 	measure.Scale
-	sure bool // more than two numbers agree on the scale
+	sure bool // more than two numbers stand along the line, and all agree
 }
 
 // readLine finds the number line: the longest level stroke, the points and ticks
@@ -237,25 +237,29 @@ func (s sight) axis(y int) (axis, error) {
 // to it, where its neighbours leave no room.
 const nudge = 10
 
-// fit takes the scale of the two marks with which most of the others agree.
+// fit takes the scale of the two marks with which most of the others agree, and
+// among several the one with which they agree best.
 func (a *axis) fit(marks []measure.Mark) bool {
-	best := 0
+	best, least := 0, new(big.Rat)
 	for i, m := range marks {
 		for _, n := range marks[i+1:] {
 			if m.X == n.X || m.Value.Cmp(n.Value) == 0 {
 				continue
 			}
-			try, agreed := axis{Scale: measure.ScaleOf(m, n)}, 0
+			try, agreed, off := axis{Scale: measure.ScaleOf(m, n)}, 0, new(big.Rat)
 			for _, o := range marks {
 				if try.near(o.X, o.Value) {
 					agreed++
+					d := new(big.Rat).Sub(try.Value(o.X), o.Value)
+					off.Add(off, d.Quo(d.Abs(d), new(big.Rat).Abs(try.Unit)))
 				}
 			}
-			if agreed > best {
-				a.Scale, best, a.sure = try.Scale, agreed, agreed > 2
+			if agreed > best || agreed == best && off.Cmp(least) < 0 {
+				a.Scale, best, least = try.Scale, agreed, off
 			}
 		}
 	}
+	a.sure = best > 2 && best == len(marks)
 	return best > 0
 }
 

@@ -145,8 +145,10 @@ func readBlocks(s sight, t problems.Truth) error {
 			one = f.W / f.Cols()
 		}
 	}
-	if one == 0 && len(faces) > 0 {
-		one = faces[0].W // ones only
+	for _, f := range faces {
+		if one == 0 || f.W < one {
+			one = f.W // ones only, or ones beside what is gone
+		}
 	}
 	sum := func(choose func(measure.Face) bool) *big.Rat {
 		total := whole(0)
