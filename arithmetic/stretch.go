@@ -168,8 +168,11 @@ func JumpStretch(s Scale, stops []int64, from, room, narrowest int64) (t Stretch
 			room = from
 		}
 		t.Unit = t.Hi - t.Lo
-		for _, at := range append([]int64{t.Lo + t.Mark}, stops...) {
+		for _, at := range append([]int64{t.Lo + t.Mark, t.Lo + t.Long}, stops...) {
 			t.Unit = fraction.GCD(t.Unit, at-t.Lo)
+		}
+		if t.Hi-t.Lo <= room && (s.Form == Common || s.Form == Mixed) {
+			t.Unit = 1 // so that the line can be cut in these parts
 		}
 		if room/((t.Hi-t.Lo)/t.Unit)*(apart(stops)/t.Unit) >= narrowest {
 			return t, true

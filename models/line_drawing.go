@@ -101,7 +101,7 @@ func (r lineRuler) x(at int64) int {
 		i, _ := slices.BinarySearch(r.stops, at)
 		return r.places[i]
 	}
-	if r.step > 0 {
+	if r.step > 0 && (at-r.lo)%r.unit == 0 {
 		return r.left + int((at-r.lo)/r.unit)*r.step
 	}
 	span := r.hi - r.lo
@@ -135,6 +135,9 @@ const mostStrokes = 24
 //	-+--+--+--+-
 //	 |  |  |  |
 func (r lineRuler) comb(every int64, y, up, down int) []scene.Item {
+	if r.step > 0 && every%r.unit != 0 {
+		return nil // they would not come out on whole steps
+	}
 	var marks []scene.Item
 	var comb scene.Polyline
 	for at := (r.lo + every - 1) / every * every; at <= r.hi; at += every {

@@ -107,11 +107,7 @@ func (pl *linePlan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*lineSke
 	}
 	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, leastHop)
 	if ok {
-		k := &lineSketch{lineRuler: rulerFor(t), mark: t.Mark, long: t.Long, scale: s, hush: -1}
-		if t.Mark > 0 {
-			k.numbered = t.Long
-		}
-		return k, nil
+		return &lineSketch{lineRuler: rulerFor(t), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}, nil
 	}
 	if s.Form == arithmetic.Common || s.Form == arithmetic.Mixed {
 		return nil, errors.New(words.LineFine)
@@ -170,15 +166,14 @@ func (pl *linePlan) jumpAlong(k *lineSketch, p arithmetic.Problem, a, b arithmet
 // recut begins with the parts of the first fraction and cuts the line in the
 // common parts in the step for it; then the first fraction has two names.
 func (pl *linePlan) recut(k *lineSketch, m arithmetic.Recut, step int) {
-	if m.Parts > mostCommon {
-		return
+	if k.hi-k.lo <= mostCommon {
+		k.mark = 0
+		if own := m.First.Value.Den(); own > 1 && own < m.Parts {
+			k.cuts = append(k.cuts, lineCut{every: m.Parts / own})
+		}
+		common := arithmetic.CutStretch{Parts: m.Parts, Each: m.Each, Of: m.First}
+		k.cuts = append(k.cuts, lineCut{every: 1, move: common, step: step, named: true})
 	}
-	k.mark, k.numbered = 0, k.long
-	if own := m.First.Value.Den(); own > 1 && own < m.Parts {
-		k.cuts = append(k.cuts, lineCut{every: m.Parts / own})
-	}
-	common := arithmetic.CutStretch{Parts: m.Parts, Each: m.Each, Of: m.First}
-	k.cuts = append(k.cuts, lineCut{every: 1, move: common, step: step, named: true})
 	for i := range k.stops {
 		if s := &k.stops[i]; s.role == scene.First && m.FirstAs != m.First {
 			s.turn, s.turned = step, scene.First
@@ -201,7 +196,7 @@ func renamedLine(was, is arithmetic.Number, role scene.Role) notation.Line {
 	return join(numeral(was, role), notation.S("="), numeral(is, role))
 }
 
-// mostCommon is how many common parts of a whole are still cut one by one.
+// mostCommon is how many common parts the line is still cut in one by one.
 const mostCommon = 60
 
 // landing is where a hop lands; the last one is the answer.
@@ -209,7 +204,10 @@ func (k *lineSketch) landing(m arithmetic.Jump, step int, last bool, a arithmeti
 	stop := lineStop{at: k.scale.Count(m.To), label: runsOf("", m.To), role: scene.Ink, step: step}
 	if last {
 		stop.role, stop.of, stop.dot, stop.asked, stop.worth = scene.Result, scene.OfAnswer, true, true, a.Number.Value
-		stop.label = wholeToo(a.Number)
+		// A landing on a whole number has the name of the whole number.
+		if stop.label = runsOf("", a.Number); a.Number.Form == arithmetic.Common && a.Number.Value.IsWhole() {
+			stop.label = runsOf("", a.Simplest)
+		}
 	}
 	return stop
 }

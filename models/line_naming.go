@@ -117,7 +117,7 @@ func (k *lineSketch) number(st *lineStory, y int) {
 		}
 		every = k.numbered * wider
 	}
-	if k.mark > 0 && k.fits(k.mark) {
+	if k.mark > 0 && k.fits(k.mark) && (k.mark == 1 || !fractional(k.scale)) {
 		every = k.mark
 	}
 	for at := (k.lo + every - 1) / every * every; at <= k.hi; at += every {
@@ -177,7 +177,11 @@ func (k *lineSketch) fits(every int64) bool {
 	}
 	_, _, side := k.tickLabel(k.hi - k.hi%every).reach()
 	_, _, inner := k.tickLabel(k.hi - k.hi%every - every).reach()
-	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+labelGap+4)
+	gap := labelGap + 4
+	if fractional(k.scale) {
+		gap += labelGap
+	}
+	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+gap)
 }
 
 // clear reports whether a label of a half width can stand at x in the first row.

@@ -135,3 +135,18 @@ func TestAWrongClaimSaysWhatIsTrue(t *testing.T) {
 		t.Errorf("why: %q", told.Why)
 	}
 }
+
+// Wholes stand where they belong also where the parts are too many to be cut.
+func TestWholesAreEquallyFarApart(t *testing.T) {
+	for _, text := range []string{"6/9 + 4/5", "7/5 + 4/5", "19/20 + 3/25"} {
+		at := map[string]int{}
+		for _, it := range onLine(t, text).Whole.Items {
+			if l, ok := it.Shape.(scene.Text); ok && len(l.Runs) == 1 && l.Size == scene.Small {
+				at[l.Runs[0].Text] = l.X
+			}
+		}
+		if d, e := at["1"]-at["0"], at["2"]-at["1"]; at["1"] == 0 || at["2"] == 0 || abs(d-e) > 16 {
+			t.Errorf("%s: 0, 1 and 2 stand at %d, %d and %d", text, at["0"], at["1"], at["2"])
+		}
+	}
+}
