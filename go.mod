@@ -3,18 +3,20 @@ module modeler
 go 1.26.0
 
 require (
-	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
-	github.com/labstack/echo/v4 v4.16.0 // indirect
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
+	github.com/labstack/echo/v4 v4.16.0
+	github.com/shopspring/decimal v1.6.0
+	github.com/spf13/pflag v1.1.0
+	golang.org/x/text v0.44.0
+)
+
+require (
 	github.com/labstack/gommon v0.5.0 // indirect
 	github.com/mattn/go-colorable v0.1.15 // indirect
 	github.com/mattn/go-isatty v0.0.22 // indirect
-	github.com/shopspring/decimal v1.6.0 // indirect
-	github.com/spf13/pflag v1.1.0 // indirect
 	github.com/valyala/bytebufferpool v1.0.0 // indirect
 	github.com/valyala/fasttemplate v1.2.2 // indirect
 	golang.org/x/crypto v0.53.0 // indirect
 	golang.org/x/net v0.56.0 // indirect
 	golang.org/x/sys v0.46.0 // indirect
-	golang.org/x/text v0.44.0 // indirect
-	golang.org/x/time v0.15.0 // indirect
 )
