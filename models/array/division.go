@@ -1,0 +1,184 @@
+package array
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// division is an array with a side missing:
+//
+//	           ? in each row
+//	      ┌  ( o o o o o o o )
+//	 8    │  ( o o o o o o o )      the lines are placed one after another
+//	rows  └  ( o o o o o o o )
+//
+//	 2 left over   o o              what is still to be placed, or will not be
+type division struct {
+	story
+	set   arithmetic.SetOut
+	read  arithmetic.ReadSide
+	lines []arithmetic.PlacePart // where the side is built from parts
+	said  words.ArrayShare
+}
+
+// heapMost is how many counters are drawn one by one while they wait.
+const heapMost = 120
+
+// emptyLines is how long the bands are, in counters, when nothing comes in them.
+const emptyLines = 5
+
+// tellDivision tells an array whose missing side is found.
+func tellDivision(w arithmetic.Working, set arithmetic.SetOut, lines statement) telling.Telling {
+	d := &division{set: set}
+	d.statement = lines
+	d.plan(w)
+	d.said = words.ArrayShare{SetOut: set, Thing: d.thing()}
+	t := telling.Telling{Answer: w.Answer, Pieces: d.pieces()}
+	placed := 0
+	for _, m := range w.Moves {
+		st := d.step(m, &placed)
+		d.conceal(st.Scene, d.secret()...)
+		t.Steps = append(t.Steps, st)
+	}
+	t.Whole = d.wholeDivision()
+	return t
+}
+
+// plan reads the sides off the moves and places the array.
+func (d *division) plan(w arithmetic.Working) {
+	line := []int64{}
+	for _, m := range w.Moves {
+		switch m := m.(type) {
+		case arithmetic.PlaceOnce:
+			line, d.parts, d.sum = []int64{1}, []int64{m.Placed}, m.Placed
+		case arithmetic.PlaceRest:
+			line, d.parts, d.sum = []int64{m.Found}, []int64{m.Placed}, m.Placed
+		case arithmetic.PlacePart:
+			line, d.parts = append(line, m.Part), append(d.parts, m.Area)
+			d.lines = append(d.lines, m)
+			f := arithmetic.FindPart{Col: len(d.found), Rows: m.Side, Cols: m.Part, Product: m.Area}
+			if d.set.Grouping {
+				f = arithmetic.FindPart{Row: len(d.found), Rows: m.Part, Cols: m.Side, Product: m.Area}
+			}
+			d.found = append(d.found, f)
+		case arithmetic.ReadSide:
+			d.read = m
+		}
+	}
+	if len(line) == 0 {
+		line, d.parts = []int64{emptyLines}, []int64{0}
+	}
+	d.rows, d.cols, d.value, d.split = []int64{d.set.Side}, line, 1, len(d.lines) > 0
+	if d.set.Grouping {
+		d.rows, d.cols = line, []int64{d.set.Side}
+	}
+	d.count = d.set.Total
+	free := room{height: 400, size: 32, plain: d.set.Total > heapMost}
+	if len(d.lines) > 0 {
+		free.right = d.partNameRoom()
+	} else if d.set.Grouping {
+		free.right = 70 // the running totals
+	}
+	d.choose(free)
+}
+
+// step tells one move; placed counts the parts placed so far.
+func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
+	var st telling.Step
+	s := &scene.Scene{Title: d.title, W: scene.PaperW}
+	minus := func(a, b, c int64) notation.Line {
+		return telling.Join(number(a), "−", number(b), "=", number(c))
+	}
+	d.known(s)
+	switch m := m.(type) {
+	case arithmetic.SetOut:
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Ready()
+		st.Symbols = notation.Lines(d.asked)
+		d.frame(s)
+		d.sideAsked(s)
+		d.rest(s, m.Total, false)
+	case arithmetic.PlaceOnce:
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Once(m)
+		st.Symbols = notation.Lines(minus(m.Placed+m.Left, m.Placed, m.Left))
+		d.frame(s)
+		d.sideAsked(s)
+		d.dealt(s, 0, 1, m.Placed)
+		d.rest(s, m.Left, false)
+	case arithmetic.PlaceRest:
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Rest(m)
+		st.Symbols = notation.Lines(listed(m.Totals))
+		if m.Left > 0 {
+			st.Symbols.Lines = append(st.Symbols.Lines, minus(d.set.Total, m.Placed, m.Left))
+		}
+		d.frame(s)
+		d.sideAsked(s)
+		d.dealt(s, 1, int(m.Found), m.Placed)
+		if d.set.Grouping {
+			d.totals(s, m.Totals)
+		}
+		d.rest(s, m.Left, false)
+	case arithmetic.PlacePart:
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Part(m, d.lines[:*placed+1], roleAt(*placed, 0))
+		role := roleAt(*placed, 0)
+		area := notation.N(arithmetic.Grouped(m.Area), role)
+		st.Symbols = notation.Lines(
+			telling.Join(number(d.found[*placed].Rows), "×", number(d.found[*placed].Cols), "=", area),
+			telling.Join(number(m.Before), "−", area, "=", number(m.Left)))
+		*placed++
+		d.placed(s, *placed, true)
+		d.rest(s, m.Left, false)
+	case arithmetic.ReadSide:
+		st.Title, st.Hands, st.Ask, s.Desc = d.said.Read(m, d.lines)
+		st.Symbols = notation.Lines(d.answerLines()...)
+		d.done(s)
+		d.rest(s, m.Left, true)
+	}
+	s.H = d.stepFoot()
+	st.Scene = s
+	return st
+}
+
+// answerLines are the sum of the parts, if any, and the answer.
+func (d *division) answerLines() []notation.Line {
+	if len(d.lines) < 2 {
+		return []notation.Line{d.answered}
+	}
+	return []notation.Line{telling.Join(d.partLine(), "=", notation.N(arithmetic.Grouped(d.read.Found), scene.Result)), d.answered}
+}
+
+// partLine is 100 + 30 + 8 in the roles of the parts.
+func (d *division) partLine() notation.Line {
+	var line notation.Line
+	for k, part := range d.lines {
+		if k > 0 {
+			line = append(line, notation.S("+"))
+		}
+		line = append(line, notation.N(arithmetic.Grouped(part.Part), roleAt(k, 0)))
+	}
+	return line
+}
+
+func number(n int64) notation.Term { return notation.N(arithmetic.Grouped(n), scene.Ink) }
+
+// listed is 8, 16, 24.
+func listed(list []int64) notation.Line {
+	var line notation.Line
+	for i, n := range list {
+		if i > 0 {
+			line = append(line, notation.S(","))
+		}
+		line = append(line, number(n))
+	}
+	return line
+}
+
+// secret are the numbers of the answer.
+func (d *division) secret() []string {
+	if d.read.Left > 0 {
+		return []string{arithmetic.Grouped(d.read.Found), arithmetic.Grouped(d.read.Left)}
+	}
+	return []string{arithmetic.Grouped(d.read.Found)}
+}

@@ -1,0 +1,106 @@
+package array
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+	"modeler/models/telling"
+)
+
+// caption is a label in a role and a version.
+type caption struct {
+	words string
+	role  scene.Role
+	when  scene.When
+}
+
+// revealed and blanked are a number that the answer gives away and the question mark
+// that stands in for it.
+func revealed(words string, role scene.Role) caption {
+	return caption{words, role, scene.ShownOnly}
+}
+func blanked(words string) caption { return caption{words, scene.Hidden, scene.HiddenOnly} }
+
+// beside draws a bracket along some height to the left of the array, and beside
+// it a number with a word under it. word may be empty.
+func (p *plot) beside(s *scene.Scene, y1, y2 int, word string, names ...caption) {
+	x := p.x[0] - bandEdge - toBrace
+	s.Draw(scene.Note, scene.Fine, scene.Polyline{{X: x, Y: y1 + 2}, {X: x - braceDeep, Y: y1 + 2}, {X: x - braceDeep, Y: y2 - 2}, {X: x, Y: y2 - 2}})
+	wide := scene.Advance(word, scene.Small, false)
+	for _, n := range names {
+		wide = max(wide, scene.Advance(n.words, scene.Middle, true))
+	}
+	x -= braceDeep + toName + wide/2
+	y := (y1 + y2) / 2
+	if word != "" {
+		y -= 18
+		s.Add(telling.Text(scene.Ink, x, y+38, scene.Small, word))
+	}
+	for _, n := range names {
+		s.Add(captionAt(n, x, y))
+	}
+}
+
+// rowsBeside names the number of all rows.
+func (p *plot) rowsBeside(s *scene.Scene, names ...caption) {
+	b := p.box()
+	word := rowsName
+	if len(names) > 0 && names[0].words == "1" {
+		word = "row"
+	}
+	p.beside(s, b.Y, b.Bottom(), word, names...)
+}
+
+// above draws a bracket over some width of the array, and a name over it.
+func (p *plot) above(s *scene.Scene, x1, x2 int, size int, names ...caption) {
+	y := p.y[0] - toBrace
+	s.Draw(scene.Note, scene.Fine, scene.Polyline{{X: x1 + 2, Y: y}, {X: x1 + 2, Y: y - braceDeep}, {X: x2 - 2, Y: y - braceDeep}, {X: x2 - 2, Y: y}})
+	y -= braceDeep + toName + size*62/100
+	for _, n := range names {
+		it := captionAt(n, (x1+x2)/2, y)
+		t := it.Shape.(scene.Text)
+		t.Size, t.Bold = size, size == scene.Middle
+		// A long name over a narrow array stays on the paper.
+		half := (t.Width() + 1) / 2
+		t.X = min(max(t.X, scene.Margin+half), scene.PaperW-scene.Margin-half)
+		it.Shape = t
+		s.Add(it)
+	}
+}
+
+// sides names the parts of both sides with their numbers.
+func (p *plot) sides(s *scene.Scene) {
+	if len(p.rows) == 1 {
+		p.rowsBeside(s, caption{words: arithmetic.Grouped(p.rows[0])})
+	} else {
+		for i, r := range p.rows {
+			p.beside(s, p.y[i], p.y[i]+p.h[i], "", caption{words: arithmetic.Grouped(r)})
+		}
+	}
+	for j, c := range p.cols {
+		p.above(s, p.x[j], p.x[j]+p.w[j], scene.Middle, caption{words: arithmetic.Grouped(c)})
+	}
+}
+
+// captionAt is a name as a label of the story.
+func captionAt(n caption, x, y int) scene.Item {
+	t := scene.Words(x, y, scene.Middle, n.words)
+	t.Bold = true
+	return scene.Item{Shape: t, Role: n.role, When: n.when}
+}
+
+// spread moves places apart, so that labels of the given lengths around them
+// keep a gap, and inside low and high. It keeps their order.
+func spread(places, lengths []int, gap, low, high int) []int {
+	out := append([]int(nil), places...)
+	edge := low
+	for k := range out {
+		out[k] = max(out[k], edge+(lengths[k]+1)/2)
+		edge = out[k] + (lengths[k]+1)/2 + gap
+	}
+	edge = high
+	for k := len(out) - 1; k >= 0; k-- {
+		out[k] = min(out[k], edge-(lengths[k]+1)/2)
+		edge = out[k] - (lengths[k]+1)/2 - gap
+	}
+	return out
+}

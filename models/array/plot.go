@@ -1,0 +1,232 @@
+package array
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// An array on the paper:
+//
+//	              5            3          names of the columns
+//	          ┌───────┐    ┌─────┐
+//	      ┌  (o o o o o │ o o o)        a band for each row, so that rows
+//	 7    │                              read as rows
+//	rows  │  (o o o o o │ o o o)
+//	      └  (o o o o o │ o o o)        │ is the cut between two parts
+//	          7 × 5 = 35  7 × 3 = 21     what the parts come to
+//
+// Where there are too many to count, the same rectangle is squared paper, then
+// an area to scale, then a sketch that says that it is not to scale.
+
+// look is how the things in an array are drawn, from countable to sketched.
+type look uint8
+
+const (
+	inCounters look = iota // a counter for each
+	inCrates               // a tile for each ten, hundred or thousand
+	inSquares              // squared paper
+	inScale                // an area to scale
+	inSketch               // a rectangle not to scale
+)
+
+// plot is the place of an array on the paper.
+type plot struct {
+	look       look
+	rows, cols []int64 // the parts of the sides
+	parts      []int64 // what the parts come to, row by row
+	sum        int64   // what they come to together
+	value      int64   // what one counter or crate is worth
+	x, w       []int   // left edge and width of every part of the columns
+	y, h       []int   // top edge and height of every part of the rows
+	step, rise int     // of counters and crates: from one to the next along a row, and from row to row
+	size       int     // of counters: the diameter; of crates: the height
+	across     int     // of crates: the width
+}
+
+// room is the room that a plot is given.
+type room struct {
+	right  int  // kept free for names to the right of the array
+	height int  // the most that the array may take
+	size   int  // the largest counter
+	plain  bool // no counters: parts on both sides, whose products stand inside
+}
+
+const (
+	plotTop   = scene.Margin + 72 // room for the names of the columns
+	toBrace   = 10                // from the array to the bracket of a side
+	braceDeep = 10                // depth of a bracket
+	toName    = 8                 // from a bracket to its name
+	partGap   = 14                // between two parts of counters
+	rowGap    = 8                 // between the bands of two rows
+	bandEdge  = 8                 // a band is wider than its row by this at each end
+)
+
+// choose takes the look that shows most and still fits, and places the array.
+// The sides must not be 0.
+func (p *plot) choose(free room) {
+	left := p.nameRoom()
+	avail := scene.PaperW - 2*scene.Margin - left - free.right
+	m, n := sumOf(p.rows), sumOf(p.cols)
+	switch {
+	case p.value > 1:
+		p.crates(avail, free)
+	case !free.plain && m <= 12 && n <= 20 && p.counters(avail, free):
+	case m <= 60 && n <= 60 && p.toScale(inSquares, avail, free, 16):
+	case m <= 200 && n <= 200 && p.toScale(inScale, avail, free, 5):
+	default:
+		avail += free.right // a sketch has room for all names inside
+		p.sketch(avail, free)
+	}
+	p.place(scene.Margin + left + (avail-p.width())/2)
+}
+
+// nameRoom is the room for the bracket and the name of the rows.
+func (p *plot) nameRoom() int {
+	wide := scene.Advance(rowsName, scene.Small, false)
+	for _, r := range append([]int64{sumOf(p.rows)}, p.rows...) {
+		wide = max(wide, scene.Advance(arithmetic.Grouped(r), scene.Middle, true))
+	}
+	return wide + toName + braceDeep + toBrace + bandEdge
+}
+
+// rowsName is the longer form of the word under the number of rows.
+const rowsName = "rows"
+
+func (p *plot) counters(avail int, free room) bool {
+	const apart, least = 8, 18 // between counters; the smallest that is easily counted on a phone
+	m, n := int(sumOf(p.rows)), int(sumOf(p.cols))
+	gaps := partGap * (len(p.cols) - 1)
+	d := min((avail-gaps-2*bandEdge)/n-apart, free.height/m-apart-rowGap, free.size) &^ 1
+	if d < least {
+		return false
+	}
+	p.look, p.size, p.step, p.rise = inCounters, d, d+apart, d+apart+rowGap
+	p.measure(p.step, p.rise)
+	return true
+}
+
+func (p *plot) crates(avail int, free room) {
+	const high, apart = 46, 10
+	wide := scene.Advance(arithmetic.Grouped(p.value), scene.Small, false) + 20
+	p.look, p.size, p.across = inCrates, high, wide
+	p.step = min(wide+apart, avail/int(sumOf(p.cols)))
+	p.rise = high + apart + rowGap
+	p.measure(p.step, p.rise)
+}
+
+// toScale makes one thing the same number of units wide and high, at least
+// least; it fails when the array would be too large or too thin to see.
+func (p *plot) toScale(l look, avail int, free room, least int) bool {
+	const most, thin = 40, 12
+	m, n := int(sumOf(p.rows)), int(sumOf(p.cols))
+	unit := min(avail/n, free.height/m, most)
+	if unit < least || unit*min(m, n) < thin {
+		return false
+	}
+	p.look, p.step, p.rise = l, unit, unit
+	p.w, p.h = nil, nil
+	p.measure(unit, unit)
+	return p.legible()
+}
+
+// legible reports whether the names of the parts have room beside each other,
+// and those inside the parts in them. The last parts may be named outside.
+func (p *plot) legible() bool {
+	const apart, tall = 10, lineTall
+	wide := func(n int64) int { return scene.Advance(arithmetic.Grouped(n), scene.Middle, true) }
+	for j := 1; j < len(p.cols); j++ {
+		if p.w[j-1]+p.w[j] < wide(p.cols[j-1])+wide(p.cols[j])+2*apart {
+			return false
+		}
+	}
+	for i := 1; i < len(p.rows); i++ {
+		if p.h[i-1]+p.h[i] < 2*tall+4 {
+			return false
+		}
+	}
+	if len(p.rows) == 1 && len(p.cols) > 1 {
+		return factsWide(p.facts(), scene.Small) <= scene.PaperW-2*scene.Margin-p.nameRoom()
+	}
+	if len(p.rows) > 1 && len(p.cols) > 1 {
+		for i := range len(p.rows) - 1 {
+			for j := range len(p.cols) - 1 {
+				if p.h[i] < insideTall || p.w[j] < wide(p.parts[i*len(p.cols)+j])+2*plateEdge {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+func (p *plot) sketch(avail int, free room) {
+	const wide, high, most = 220, 120, 480
+	p.look, p.w, p.h = inSketch, nil, nil
+	w := min(wide, avail/len(p.cols))
+	if len(p.cols) == 1 {
+		w = min(most, avail)
+	}
+	h := min(high, free.height/len(p.rows))
+	for range p.cols {
+		p.w = append(p.w, w)
+	}
+	for range p.rows {
+		p.h = append(p.h, h)
+	}
+}
+
+// measure makes every part as wide and high as its number says.
+func (p *plot) measure(step, rise int) {
+	for _, c := range p.cols {
+		p.w = append(p.w, int(c)*step)
+	}
+	for _, r := range p.rows {
+		p.h = append(p.h, int(r)*rise)
+	}
+}
+
+// place puts the parts beside and under each other. Counters have a gap between
+// parts from the first picture on, so that nothing moves when they are split.
+func (p *plot) place(left int) {
+	gap := 0
+	if p.look <= inCrates {
+		gap = partGap
+	}
+	x, y := left, plotTop
+	for _, w := range p.w {
+		p.x = append(p.x, x)
+		x += w + gap
+	}
+	for _, h := range p.h {
+		p.y = append(p.y, y)
+		y += h + gap
+	}
+}
+
+func (p *plot) width() int {
+	sum := 0
+	for _, w := range p.w {
+		sum += w
+	}
+	if p.look <= inCrates {
+		sum += partGap * (len(p.w) - 1)
+	}
+	return sum
+}
+
+// box is the whole array, without the ends of its bands.
+func (p *plot) box() scene.Box {
+	i, j := len(p.y)-1, len(p.x)-1
+	return scene.Box{X: p.x[0], Y: p.y[0], W: p.x[j] + p.w[j] - p.x[0], H: p.y[i] + p.h[i] - p.y[0]}
+}
+
+// part is the rectangle of one part.
+func (p *plot) part(i, j int) scene.Box { return scene.Box{X: p.x[j], Y: p.y[i], W: p.w[j], H: p.h[i]} }
+
+func sumOf(parts []int64) int64 {
+	sum := int64(0)
+	for _, n := range parts {
+		sum += n
+	}
+	return sum
+}

@@ -1,0 +1,195 @@
+// Package bars draws fractions as shaded parts of bars that share one whole.
+package bars
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// Model shows fractions as shaded parts of equal bars: what a fraction is,
+// whether two are equal, which is more, sums and differences, and other names
+// for one amount. (CCSS 3.NF.A.1, 3.NF.A.3, 4.NF.A, 4.NF.B.3, 5.NF.A)
+var Model = &telling.Model{
+	Name:  "fraction-bars",
+	Title: "Fraction bars",
+	Doc:   "Fractions as parts of bars with one left edge and one whole: equal or not, more or less, added, taken away and renamed.",
+	First: []arithmetic.Kind{
+		arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition,
+		arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming,
+	},
+	Examples: []string{
+		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
+		"1/4 + 2/4", "3/4 + 3/4", "1/2 + 1/3", "1 1/2 + 3/4", "7/8 − 3/8", "3/4 − 1/3", "2 1/4 − 3/4",
+		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
+	},
+	Fits: fits,
+	Tell: tell,
+}
+
+const (
+	mostWholes = 5  // wholes in a row; more would be too short to read
+	mostParts  = 60 // parts in a row: each is then 10 units wide or more
+	mostListed = 6  // numbers in an ordering
+)
+
+// fits refuses what has no fraction in it, what needs other pictures and what
+// would be too fine or too long to see.
+func fits(p arithmetic.Problem) error {
+	numbers, ok := numbersOf(p)
+	if !ok {
+		return errors.New(words.BarsOtherKind())
+	}
+	fractions := 0
+	for _, n := range numbers {
+		switch n.Form {
+		case arithmetic.Money:
+			return errors.New(words.BarsOtherKind())
+		case arithmetic.Common, arithmetic.Mixed:
+			fractions++
+		}
+	}
+	if fractions == 0 && p.Kind != arithmetic.FractionForm && p.Kind != arithmetic.Renaming {
+		return errors.New(words.BarsNoFraction())
+	}
+	if len(numbers) > mostListed {
+		return errors.New(words.BarsTooMany(mostListed))
+	}
+	for _, n := range numbers {
+		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
+			return errors.New(words.BarsTooLong(mostWholes))
+		}
+	}
+	w, err := work(p)
+	switch {
+	case errors.Is(err, arithmetic.ErrSame):
+		return errors.New(words.BarsSame(p))
+	case errors.Is(err, arithmetic.ErrUneven):
+		return errors.New(words.BarsUneven(p))
+	case errors.Is(err, arithmetic.ErrNegative):
+		return errors.New(words.BarsNegative())
+	case err != nil:
+		return errors.New(words.BarsTooFine(0))
+	}
+	return fitsPaper(w)
+}
+
+// fitsPaper refuses a working whose parts cannot be seen.
+func fitsPaper(w arithmetic.Working) error {
+	den, wholes, cut, err := extent(w)
+	switch {
+	case err != nil:
+		return errors.New(words.BarsTooFine(0))
+	case wholes > mostWholes:
+		return errors.New(words.BarsTooLong(mostWholes))
+	case cut*wholes > mostParts, layStrip(min(den, 1000), wholes, widestLabel).length() < narrowest:
+		return errors.New(words.BarsTooFine(den))
+	}
+	return nil
+}
+
+const (
+	widestLabel = 110 // room for the widest number beside a bar
+	narrowest   = 540 // a row of wholes is at least so long
+)
+
+// extent is how many units make a whole so that all parts of a working are whole
+// units, how many wholes it needs, and the finest cut it makes.
+func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
+	den, wholes, cut = 1, 1, 1
+	see := func(list ...arithmetic.Strips) {
+		for _, a := range list {
+			v, bad := a.Value()
+			if bad == nil {
+				den, bad = fraction.LCM(den, a.Part.Den())
+			}
+			if bad != nil {
+				err, den = bad, 1
+				return
+			}
+			full, rest := v.Mixed()
+			if rest.Num() > 0 {
+				full++
+			}
+			wholes, cut = max(wholes, full), max(cut, a.Part.Den())
+		}
+	}
+	for _, move := range w.Moves {
+		switch m := move.(type) {
+		case arithmetic.LayStrips:
+			see(m.Strips)
+		case arithmetic.LayAll:
+			see(m.Strips...)
+		case arithmetic.CutAll:
+			see(m.To...)
+		case arithmetic.CutParts:
+			see(m.To)
+		case arithmetic.CountParts:
+			see(m.Total)
+		case arithmetic.CompareEnds:
+			see(m.First, m.Second)
+		}
+	}
+	return den, wholes, cut, err
+}
+
+// numbersOf are the numbers of a problem that fraction bars have moves for.
+func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
+	switch p.Kind {
+	case arithmetic.Ordering:
+		return p.List, len(p.List) > 1
+	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition, arithmetic.Subtraction:
+		a, b, ok := p.Operands()
+		return []arithmetic.Number{a, b}, ok
+	case arithmetic.Show, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+		n, ok := p.Left.(arithmetic.Number)
+		return []arithmetic.Number{n}, ok
+	}
+	return nil, false
+}
+
+func work(p arithmetic.Problem) (arithmetic.Working, error) {
+	switch p.Kind {
+	case arithmetic.Show:
+		return arithmetic.ShowByCutting(p)
+	case arithmetic.Claim, arithmetic.Comparison:
+		return arithmetic.CompareByCutting(p)
+	case arithmetic.Ordering:
+		return arithmetic.OrderByCutting(p)
+	case arithmetic.Addition:
+		return arithmetic.AddByCutting(p)
+	case arithmetic.Subtraction:
+		return arithmetic.SubtractByCutting(p)
+	}
+	return arithmetic.NameByCutting(p)
+}
+
+func tell(p arithmetic.Problem) telling.Telling {
+	w, err := work(p)
+	if err != nil {
+		panic(err) // fits has worked it
+	}
+	var t telling.Telling
+	switch p.Kind {
+	case arithmetic.Show:
+		t = tellShown(w)
+	case arithmetic.Claim, arithmetic.Comparison:
+		t = tellCompared(w)
+	case arithmetic.Ordering:
+		t = tellOrdered(w)
+	case arithmetic.Addition, arithmetic.Subtraction:
+		t = tellSum(w)
+	default:
+		t = tellNamed(w)
+	}
+	t.Answer = w.Answer
+	return t
+}
+
+// stripPieces are the strips of paper that rows of wholes take.
+func stripPieces(rows, wholes int64) []telling.Piece {
+	return []telling.Piece{{Name: words.BarStrips(rows * wholes), Count: rows * wholes}}
+}

@@ -1,0 +1,109 @@
+package bars
+
+import (
+	"strconv"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// tellShown tells what a fraction is: strips cut in equal parts, some shaded.
+//
+//	     |<-------- 1 whole --------->|
+//	3    +------+------+------+-------+
+//	-    |//////|//////|//////|       |
+//	4    +------+------+------+-------+
+//	       1/4    1/4    1/4    1/4
+func tellShown(w arithmetic.Working) telling.Telling {
+	cut, laid := w.Moves[0].(arithmetic.CutWholes), w.Moves[1].(arithmetic.LayStrips)
+	den, wholes, _, _ := extent(w)
+	name := telling.Numeral(laid.Number, scene.First)
+	s := layStrip(den, wholes, besideRoom(name))
+	picture := func(shaded bool) *scene.Scene {
+		const (
+			top   = scene.Margin + 48
+			tall  = 84
+			below = 76 // room for the names of the parts
+		)
+		sc := &scene.Scene{
+			W: scene.PaperW, H: top + tall + below + scene.Margin,
+			Title: words.BarShownTitle(laid.Number),
+			Desc:  words.BarShownDesc(laid.Number, cut, laid.Strips, shaded),
+		}
+		s.wholeMark(sc)
+		b := s.shaded(top, tall, laid.Strips, scene.First, scene.OfFirst)
+		if !shaded {
+			b.runs = nil
+		}
+		s.draw(sc, b, scene.Always)
+		if shaded {
+			s.beside(sc, top+tall/2, scene.First, name, scene.ShownOnly)
+			s.beside(sc, top+tall/2, scene.Hidden, telling.Join(telling.Unknown()), scene.HiddenOnly)
+		}
+		s.nameParts(sc, b, top+tall+8)
+		return sc
+	}
+	t := telling.Telling{Pieces: stripPieces(1, wholes), Whole: picture(true), Steps: []telling.Step{
+		{
+			Title: words.BarPrepareTitle(cut), Hands: words.BarPrepare(cut), Ask: words.BarAskPrepare(cut),
+			Scene: picture(false), Symbols: notation.Lines(onePart(cut.Den)),
+		},
+		{
+			Title: words.BarShadeTitle(laid.Strips), Hands: words.BarShade(laid.Number, laid.Strips), Ask: words.BarAskShade(laid.Strips),
+			Scene: picture(true), Symbols: notation.Lines(partByPart(laid)),
+		},
+	}}
+	telling.Equation(t.Whole, t.Whole.H-scene.Margin, telling.Join(telling.Unknown()), partByPart(laid))
+	return t
+}
+
+// onePart names the part: 4/4 make 1.
+func onePart(den int64) notation.Line {
+	n := strconv.FormatInt(den, 10)
+	return telling.Join(notation.F(n, n, scene.Ink), notation.S("="), notation.N("1", scene.Ink))
+}
+
+// partByPart builds a number of few pieces from its pieces: 1/4 + 1/4 + 1/4 =
+// 3/4. (CCSS 4.NF.B.3b) A number of many pieces stands alone.
+func partByPart(m arithmetic.LayStrips) notation.Line {
+	const few = 5
+	name := telling.Numeral(m.Number, scene.First)
+	pieces := m.Strips.Wholes + m.Strips.Part.Num()
+	if pieces < 2 || pieces > few {
+		return name
+	}
+	var line notation.Line
+	for i := range pieces {
+		if i > 0 {
+			line = append(line, notation.S("+"))
+		}
+		if i < m.Strips.Wholes {
+			line = append(line, notation.N("1", scene.Ink))
+		} else {
+			line = append(line, notation.F("1", strconv.FormatInt(m.Strips.Part.Den(), 10), scene.Ink))
+		}
+	}
+	return telling.Join(line, notation.S("="), name)
+}
+
+// nameParts writes under every part what it is, where there is room.
+func (s strip) nameParts(sc *scene.Scene, b bar, y int) {
+	if b.cut < 2 {
+		return
+	}
+	part := scene.Text{Size: scene.Small, Runs: []scene.Run{{Num: "1", Den: strconv.FormatInt(b.cut, 10)}}}
+	wide := s.unit * int(s.each(b.cut))
+	if part.Width()+12 > wide {
+		return
+	}
+	for k := b.first; k < b.last; k++ {
+		for i := range b.cut {
+			part.X = s.at(k*s.den+i*s.each(b.cut)) + wide/2
+			part.Y = y + part.Box().H/2
+			sc.Add(scene.Item{Shape: part, Role: scene.Note, When: scene.ShownOnly})
+		}
+	}
+}

@@ -1,0 +1,188 @@
+package blocks
+
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// laid says how a row of pieces is drawn and whose they are. Pieces of no number
+// are worth nothing, because worth is what a piece adds to its number.
+type laid struct {
+	role   scene.Role
+	finish scene.Finish
+	of     scene.Of
+}
+
+var (
+	ofFirst  = laid{role: scene.First, of: scene.OfFirst}
+	ofSecond = laid{role: scene.Second, of: scene.OfSecond}
+	ofAnswer = laid{role: scene.Result, of: scene.OfAnswer}
+	ghost    = laid{role: scene.Gone, finish: scene.Dashed}
+)
+
+// moved is the same pieces in the step in which they arrive.
+func (l laid) moved() laid { return laid{role: scene.Moved, of: l.of} }
+
+// gone is the same pieces in the step in which they are taken away.
+func (l laid) gone() laid { return laid{role: scene.Gone, finish: scene.Dashed, of: l.of} }
+
+// lay draws the pieces of a place from slot from up to slot to.
+func (m *mat) lay(s *scene.Scene, power, band int, from, to int64, as laid) {
+	for i := from; i < to; i++ {
+		it := scene.Item{Role: as.role, Finish: as.finish, Of: as.of}
+		if as.of != scene.OfNothing {
+			it.Worth = fraction.Whole(arithmetic.Power10(power))
+		}
+		m.piece(s, power, m.slot(power, band, int(i)), it)
+	}
+}
+
+// layAll draws all pieces of a number from the first slot on.
+func (m *mat) layAll(s *scene.Scene, band int, counts arithmetic.Counts, as laid) {
+	for power := m.top; power >= 0; power-- {
+		m.lay(s, power, band, 0, counts[power], as)
+	}
+}
+
+// piece draws one block in its room. The thousand is a cube: its front is the
+// face of a hundred, its top is light and its side is dark.
+//
+//	  +-------+
+//	 / top   /|
+//	+-------+ |
+//	|       |s|
+//	| front |/
+//	+-------+
+func (m *mat) piece(s *scene.Scene, power int, room scene.Box, it scene.Item) {
+	c := m.cell
+	if power < 2 && it.Finish == scene.Dashed {
+		it.Finish = scene.Fine // a dash would be as long as the side
+	}
+	switch power {
+	case 0:
+		it.Shape = scene.Grid{X: room.X, Y: room.Y, W: c, H: c, Cols: 1, Rows: 1}
+	case 1:
+		it.Shape = scene.Grid{X: room.X, Y: room.Y, W: c, H: 10 * c, Cols: 1, Rows: 10}
+	case 2:
+		it.Shape = scene.Grid{X: room.X, Y: room.Y, W: 10 * c, H: 10 * c, Cols: 10, Rows: 10}
+	default:
+		d, edge := m.depth(), 10*c
+		x, y := room.X, room.Y+d
+		front, back := scene.Point{X: x + edge, Y: y}, scene.Point{X: x + edge + d, Y: y - d}
+		if it.Role == scene.Gone {
+			s.Draw(it.Role, it.Finish, scene.Line{X1: front.X, Y1: front.Y, X2: back.X, Y2: back.Y}, scene.Polyline{
+				{X: x, Y: y}, {X: x + d, Y: y - d}, back, {X: back.X, Y: back.Y + edge}, {X: x + edge, Y: y + edge}})
+		} else {
+			s.Draw(it.Role, it.Finish, scene.Polygon{{X: x, Y: y}, {X: x + d, Y: y - d}, back, front})
+			s.Draw(it.Role, scene.Deep, scene.Polygon{front, back, {X: back.X, Y: back.Y + edge}, {X: x + edge, Y: y + edge}})
+		}
+		it.Shape = scene.Grid{X: x, Y: y, W: edge, H: edge, Cols: 10, Rows: 10}
+	}
+	s.Add(it)
+}
+
+// strike draws one calm stroke through each row of the pieces from slot from up
+// to slot to: slanting, and level through the small ones. A stroke that belongs to a number is worth what it strikes.
+func (m *mat) strike(s *scene.Scene, power, band int, from, to int64, of scene.Of) {
+	per := int64(m.perRow[power])
+	for from < to {
+		end := min(to, (from/per+1)*per)
+		a, b := m.slot(power, band, int(from)), m.slot(power, band, int(end-1))
+		stroke := scene.Line{X1: a.X - 3, Y1: a.Bottom() + 3, X2: b.Right() + 3, Y2: b.Y - 3}
+		if power == 0 {
+			stroke = scene.Line{X1: a.X - 1, Y1: a.Y + a.H/2, X2: b.Right() + 1, Y2: a.Y + a.H/2}
+		}
+		it := scene.Item{
+			Shape: stroke,
+			Role:  scene.Gone, Finish: scene.Bold, Of: of,
+		}
+		if of != scene.OfNothing {
+			it.Worth = fraction.Whole((end - from) * arithmetic.Power10(power))
+		}
+		s.Add(it)
+		from = end
+	}
+}
+
+// roundRooms is a line round rooms that stand in rows which all start at the left,
+// at a distance of air.
+func roundRooms(rooms []scene.Box, air int) scene.Polygon {
+	list := roomRows(rooms)
+	left, top, end := list[0].X-air, list[0].Y-air, list[len(list)-1].Bottom()+air
+	line := scene.Polygon{{X: left, Y: end}, {X: left, Y: top}}
+	for i, row := range list {
+		bottom := end
+		if i+1 < len(list) {
+			bottom = (row.Bottom() + list[i+1].Y) / 2
+		}
+		line = append(line, scene.Point{X: row.Right() + air, Y: top}, scene.Point{X: row.Right() + air, Y: bottom})
+		top = bottom
+	}
+	return line
+}
+
+// roomRows joins the rooms that stand at one height.
+func roomRows(rooms []scene.Box) []scene.Box {
+	var out []scene.Box
+	for _, r := range rooms {
+		if n := len(out); n > 0 && out[n-1].Y == r.Y {
+			out[n-1].W = r.Right() - out[n-1].X
+			continue
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+// bandLabelGap is the room between the label of a band and the trays.
+const bandLabelGap = 12
+
+// base is the empty mat: trays with their names, the numbers beside the bands,
+// and the sign between them, if there is one.
+func (m *mat) base(sign string, labels ...notation.Line) *scene.Scene {
+	s := &scene.Scene{W: scene.PaperW, H: m.bottom() + tallyGap + scene.Small/2 + scene.Margin}
+	for power := m.top; power >= 0; power-- {
+		tray := m.trays[power]
+		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: tray.X, Y: tray.Y, W: tray.W, H: tray.H, Round: 10})
+		s.Add(telling.Text(scene.Note, tray.X+tray.W/2, scene.Margin+scene.Small/2+4, scene.Small, words.Place(power, 2)))
+	}
+	for i, label := range labels {
+		b := m.bands[i]
+		s.Add(scene.Item{Shape: scene.Text{X: b.Right() - bandLabelGap, Y: m.labels[i], Anchor: scene.Right, Size: scene.Small, Runs: label.Runs()}})
+		if i > 0 && sign != "" {
+			s.Add(telling.Text(scene.Ink, b.X+(b.W-bandLabelGap)/2, b.Y-bandGap/2, scene.Small, sign))
+		}
+	}
+	return s
+}
+
+// tally writes a line under the tray of a place.
+func (m *mat) tally(s *scene.Scene, power int, line notation.Line) {
+	tray := m.trays[power]
+	s.Add(scene.Item{Shape: scene.Text{
+		X: tray.X + tray.W/2, Y: m.bottom() + tallyGap, Size: scene.Small, Runs: line.Runs(),
+	}})
+}
+
+// sum writes lines under the tray of a place as a sum in columns, with a rule
+// before the last.
+func (m *mat) sum(s *scene.Scene, power int, lines []notation.Line) {
+	tray := m.trays[power]
+	right := tray.X + tray.W/2 + scene.Small
+	for row, line := range lines {
+		y := m.bottom() + tallyGap + row*tallyRow
+		s.Add(scene.Item{Shape: scene.Text{X: right, Y: y, Anchor: scene.Right, Size: scene.Small, Runs: line.Runs()}})
+		if row == len(lines)-1 {
+			s.Draw(scene.Ink, scene.Fine, scene.Line{X1: right - 3*scene.Small + 6, Y1: y - tallyRow/2, X2: right, Y2: y - tallyRow/2})
+		}
+	}
+}
+
+// tallied is how far down a number of lines under the trays reaches.
+func (m *mat) tallied(lines int) int {
+	return m.bottom() + tallyGap + (lines-1)*tallyRow + scene.Small/2
+}

@@ -1,0 +1,212 @@
+package blocks
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+)
+
+// A mat has a tray for each place, the largest on the left, and in it one or two
+// bands of pieces: the numbers of the problem, one above the other. The upper
+// band stands on its lower edge, so that what will be joined lies close. Every
+// piece has its slot for the whole lesson.
+//
+//	      hundreds      tens     ones        names
+//	     +----------+ +-------+ +-------+
+//	345  | ## ## ## | | ||||  | | ooooo |    band 0
+//	 +   |          | |       | |       |
+//	278  | ## ##    | | ||||| | | ooooo |    band 1
+//	     |          | | ||    | | ooo   |
+//	     +----------+ +-------+ +-------+
+//	          6           2         3        tally
+const (
+	trayTop  = 74 // under the names of the places
+	trayPad  = 16 // from the edge of a tray to its pieces
+	trayGap  = 10 // between two trays
+	bandGap  = 34 // between two bands
+	tallyGap = 34 // from the trays to the middle of the first line under them
+	tallyRow = 38 // from that line to the next
+)
+
+// places is how many places have a piece: one, ten, hundred, thousand.
+const places = 4
+
+// leastCell and mostCell bound the side of a one.
+const leastCell, mostCell = 4, 26
+
+// demand is what a mat must have room for.
+type demand struct {
+	numbers []arithmetic.Counts // of each band
+	slots   []arithmetic.Counts // of each band: the most pieces that lie there
+	top     int                 // the largest place
+	gutter  int                 // width of the labels left of the trays
+	floor   [places]int         // the least width of each tray
+}
+
+// mat is the layout of a lesson.
+type mat struct {
+	cell   int
+	top    int
+	perRow [places]int
+	trays  [places]scene.Box
+	left   [places]int    // where the pieces of a place start
+	bands  [2]scene.Box   // X and W are those of the labels
+	labels [2]int         // the height at which the label of each band stands
+	starts [2][places]int // where the pieces of a place start in a band
+}
+
+// The height that pieces may take, and what a layout is worth: a larger cell is
+// worth a taller picture, and most of all while ones are hard to see.
+const (
+	highest    = 560
+	clearCell  = 8
+	perCell    = 60
+	perDimCell = 100
+)
+
+// layMat chooses the size of a cell, and how many pieces stand in a row, so that
+// everything fits on the paper.
+func layMat(d demand) mat {
+	var best mat
+	worth, perRows := 0, arrangements(d.top)
+	for cell := leastCell; cell <= mostCell; cell++ {
+		for _, perRow := range perRows {
+			m := mat{cell: cell, top: d.top, perRow: perRow}
+			fits := m.place(d)
+			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
+				if w := perCell*cell + perDimCell*min(cell, clearCell) - height; w > worth {
+					best, worth = m, w
+				}
+			}
+		}
+	}
+	return best
+}
+
+// arrangements are the numbers of pieces in a row to try, those that are read
+// at a glance first.
+func arrangements(top int) (list [][places]int) {
+	flats, cubes := 1, 1
+	if top >= 2 {
+		flats = 6
+	}
+	if top >= 3 {
+		cubes = 5
+	}
+	for _, ones := range []int{5, 10} {
+		for _, rods := range []int{5, 10} {
+			for f := flats; f >= 1; f-- {
+				for c := cubes; c >= 1; c-- {
+					list = append(list, [places]int{ones, rods, f, c})
+				}
+			}
+		}
+	}
+	return list
+}
+
+// place gives every tray and band its place; false when the trays are wider than
+// the paper.
+func (m *mat) place(d demand) bool {
+	y := trayTop + trayPad
+	for band, slots := range d.slots {
+		h, row := 2*scene.Small, scene.Small
+		for power := range m.top + 1 {
+			h = max(h, m.blockHeight(power, int(slots[power])))
+			row = max(row, m.blockHeight(power, min(1, int(d.numbers[band][power]))))
+		}
+		m.labels[band] = y + row/2
+		for power := range m.top + 1 {
+			m.starts[band][power] = y
+			if band == 0 && len(d.slots) > 1 {
+				m.starts[band][power] = y + h - m.blockHeight(power, int(slots[power]))
+				m.labels[band] = y + h - row/2
+			}
+		}
+		m.bands[band] = scene.Box{Y: y, W: d.gutter, H: h}
+		y += h + bandGap
+	}
+	height := y - bandGap + trayPad - trayTop
+	total := d.gutter - trayGap
+	var widths, inner [places]int
+	for power := range m.top + 1 {
+		most := 0
+		for _, slots := range d.slots {
+			most = max(most, int(slots[power]))
+		}
+		inner[power] = m.blockWidth(power, most)
+		widths[power] = max(inner[power]+2*trayPad, d.floor[power])
+		total += widths[power] + trayGap
+	}
+	x := (scene.PaperW-total)/2 + d.gutter
+	for i := range m.bands {
+		m.bands[i].X = x - d.gutter
+	}
+	for power := m.top; power >= 0; power-- {
+		m.trays[power] = scene.Box{X: x, Y: trayTop, W: widths[power], H: height}
+		m.left[power] = x + (widths[power]-inner[power])/2
+		x += widths[power] + trayGap
+	}
+	return total <= scene.PaperW-2*scene.Margin
+}
+
+// bottom is the lower edge of the trays.
+func (m *mat) bottom() int { return m.trays[0].Bottom() }
+
+// depth is how far the back of a cube is drawn behind its front, to the right
+// and up: half of the edge, slantwise.
+func (m *mat) depth() int { return m.cell * 7 / 2 }
+
+// size is the room of one piece: a one is 1 cell, a ten 10 cells, a hundred 10
+// by 10, a thousand the same with its depth.
+func (m *mat) size(power int) (w, h int) {
+	switch power {
+	case 0:
+		return m.cell, m.cell
+	case 1:
+		return m.cell, 10 * m.cell
+	case 2:
+		return 10 * m.cell, 10 * m.cell
+	}
+	return 10*m.cell + m.depth(), 10*m.cell + m.depth()
+}
+
+// gaps are the distances between two pieces of a place, sideways and downwards.
+func (m *mat) gaps(power int) (dx, dy int) {
+	near, far := max(6, (m.cell+1)/2), max(10, m.cell*2/3)
+	switch power {
+	case 0:
+		return near, near
+	case 1:
+		return near, far
+	}
+	return far, far
+}
+
+// fiveGap sets the second five of a row of ten apart.
+func (m *mat) fiveGap() int { return max(6, m.cell) }
+
+func (m *mat) blockWidth(power, count int) int {
+	if count == 0 {
+		return 0
+	}
+	return m.slot(power, 0, min(count, m.perRow[power])-1).Right() - m.left[power]
+}
+
+func (m *mat) blockHeight(power, count int) int {
+	_, h := m.size(power)
+	_, dy := m.gaps(power)
+	rows := (count + m.perRow[power] - 1) / m.perRow[power]
+	return rows*h + max(0, rows-1)*dy
+}
+
+// slot is the room of the i-th piece of a place in a band.
+func (m *mat) slot(power, band, i int) scene.Box {
+	w, h := m.size(power)
+	dx, dy := m.gaps(power)
+	col, row := i%m.perRow[power], i/m.perRow[power]
+	x, y := m.left[power]+col*(w+dx), row*(h+dy)
+	if col >= 5 && m.perRow[power] > 6 {
+		x += m.fiveGap()
+	}
+	return scene.Box{X: x, Y: m.starts[band][power] + y, W: w, H: h}
+}

@@ -1,0 +1,125 @@
+// Package blocks draws whole numbers in base-ten blocks, with every trade.
+package blocks
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// Model lays numbers out in thousands, hundreds, tens and ones, and
+// makes every trade a move of its own (CCSS 2.NBT.A.1, 2.NBT.A.4, 2.NBT.B.7).
+var Model = &telling.Model{
+	Name:  "base-ten-blocks",
+	Title: "Base-ten blocks",
+	Doc:   "Shows whole numbers in thousands, hundreds, tens and ones, with every trade when they are added or subtracted.",
+	First: []arithmetic.Kind{arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim},
+	Examples: []string{
+		"402 - 178",
+		"345 + 278",
+		"706",
+		"347 > 374",
+		"compare 98 and 102",
+		"3,000 - 1,456",
+		"1,275 + 1,850",
+		"14 - 6",
+	},
+	Fits: fits,
+	Tell: tell,
+}
+
+// largest is the largest number: above it there is no block to trade for.
+const largest = 9_999
+
+func fits(p arithmetic.Problem) error {
+	var numbers []arithmetic.Number
+	switch p.Kind {
+	case arithmetic.Show:
+		n, ok := p.Left.(arithmetic.Number)
+		if !ok {
+			return words.BlocksKind
+		}
+		numbers = append(numbers, n)
+	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
+		a, b, ok := p.Operands()
+		if !ok {
+			return words.BlocksKind
+		}
+		numbers = append(numbers, a, b)
+	default:
+		return words.BlocksKind
+	}
+	var values []int64
+	for _, n := range numbers {
+		v, whole := n.Int64()
+		if !whole || n.Form != arithmetic.Whole || v < 0 {
+			return words.BlocksWhole
+		}
+		if v > largest {
+			return words.BlocksLarge
+		}
+		values = append(values, v)
+	}
+	switch {
+	case p.Kind == arithmetic.Addition && values[0]+values[1] > largest:
+		return words.BlocksSum
+	case p.Kind == arithmetic.Subtraction && values[0] < values[1]:
+		return words.BlocksNegative
+	}
+	return nil
+}
+
+func tell(p arithmetic.Problem) telling.Telling {
+	switch p.Kind {
+	case arithmetic.Addition:
+		return tellAdded(p)
+	case arithmetic.Subtraction:
+		return tellSubtracted(p)
+	case arithmetic.Show:
+		return tellShown(p)
+	}
+	return tellCompared(p)
+}
+
+// mustWork is the working of a problem that fits, of which nothing can go wrong.
+func mustWork(w arithmetic.Working, err error) arithmetic.Working {
+	if err != nil {
+		panic("blocks: a problem that does not fit: " + err.Error())
+	}
+	return w
+}
+
+// pieces lists what to have on the table, the largest first.
+func pieces(c arithmetic.Counts) []telling.Piece {
+	var list []telling.Piece
+	for power := c.Top(); power >= 0; power-- {
+		if c[power] > 0 {
+			list = append(list, telling.Piece{Name: words.Place(power, c[power]), Count: c[power]})
+		}
+	}
+	return list
+}
+
+// floors are the least widths of trays: room for their names, and for the given
+// lines under them.
+func floors(lines ...[]notation.Line) (floor [places]int) {
+	for power := range floor {
+		floor[power] = scene.Advance(words.Place(power, 2), scene.Small, false) + 12
+		if power < len(lines) {
+			for _, line := range lines[power] {
+				floor[power] = max(floor[power], lineWidth(line, scene.Small)+8)
+			}
+		}
+	}
+	return floor
+}
+
+func lineWidth(line notation.Line, size int) int {
+	return scene.Text{Size: size, Runs: line.Runs()}.Width()
+}
+
+func ofRole(n int64, role scene.Role) notation.Line {
+	return notation.Line{notation.N(arithmetic.Grouped(n), role)}
+}

@@ -1,0 +1,281 @@
+package line
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// planJumps lays out a sum or a difference as hops.
+func planJumps(p arithmetic.Problem) (*plan, error) {
+	a, b, ok := p.Operands()
+	if !ok {
+		return nil, errors.New(words.LineKinds)
+	}
+	if mixesForms(a, b) {
+		return nil, errors.New(words.LineMixes)
+	}
+	work, op := arithmetic.AddByJumps, arithmetic.Add
+	if p.Kind == arithmetic.Subtraction {
+		work, op = arithmetic.SubtractByJumps, arithmetic.Subtract
+	}
+	w, err := work(p)
+	if err != nil {
+		return nil, reason(err)
+	}
+	s, err := arithmetic.CommonScale(a, b)
+	if err != nil {
+		return nil, reason(err)
+	}
+	pl := &plan{problem: p, working: w, title: told(p, w.Answer)}
+	pl.asked = telling.Join(telling.Numeral(a, scene.First), notation.S(op.String()), telling.Numeral(b, scene.Second), notation.S("="), telling.Unknown())
+	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], resultLine(w.Answer))
+	k, err := pl.lay(s, a, b)
+	if err != nil {
+		return nil, err
+	}
+	if jumps := jumpsOf(w); p.Kind == arithmetic.Subtraction && len(jumps) > 0 && !jumps[0].Back {
+		pl.countUp(k, p, a, b)
+	} else {
+		pl.jumpAlong(k, p, a, b)
+	}
+	pl.sketches = []*sketch{k}
+	k.nameOne()
+	if !k.arrange() {
+		return nil, errors.New(words.LineCrowded)
+	}
+	return pl, nil
+}
+
+// mixesForms reports whether a decimal and a fraction stand together.
+func mixesForms(numbers ...arithmetic.Number) bool {
+	var fractions, decimals bool
+	for _, n := range numbers {
+		fractions = fractions || n.Form == arithmetic.Common || n.Form == arithmetic.Mixed
+		decimals = decimals || n.Form == arithmetic.Decimal || n.Form == arithmetic.Money
+	}
+	return fractions && decimals
+}
+
+// reason says in words why a problem cannot be worked on a line.
+func reason(err error) error {
+	switch {
+	case errors.Is(err, arithmetic.ErrNegative):
+		return errors.New(words.LineNegative)
+	case errors.Is(err, arithmetic.ErrOverflow):
+		return errors.New(words.LineLarge)
+	}
+	return errors.New(words.LineKinds)
+}
+
+// told is the title of every picture of a problem: the problem and its answer.
+func told(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
+	return scene.Telling{Shown: p.String() + " = " + words.LineAnswer(a), Hidden: p.String() + " = ?"}
+}
+
+// resultLine is an answer, with its final name where that is another.
+func resultLine(a arithmetic.Answer) notation.Line {
+	line := telling.Numeral(a.Number, scene.Result)
+	if a.Simplest != a.Number {
+		line = telling.Join(line, notation.S("="), telling.Numeral(a.Simplest, scene.Result))
+	}
+	return line
+}
+
+// lay chooses the stretch of line for all the stops of the working and begins the
+// sketch, to scale where the narrowest hop can be seen.
+func (pl *plan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*sketch, error) {
+	var stops []int64
+	needs := map[int64]int{}
+	for _, m := range pl.working.Moves {
+		switch m := m.(type) {
+		case arithmetic.StartAt:
+			stops = append(stops, s.Count(m.At))
+		case arithmetic.LookFor:
+			stops = append(stops, s.Count(m.Total))
+			if !m.Start {
+				stops = append(stops, s.Count(m.Known))
+			}
+		case arithmetic.Jump:
+			stops = append(stops, s.Count(m.From), s.Count(m.To))
+			label := scene.Text{Size: scene.Small, Runs: runsOf("+", m.By)}
+			needs[s.Count(m.By)] = label.Width() + 2*labelGap
+		}
+	}
+	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, leastHop)
+	if ok {
+		return &sketch{ruler: rulerFor(t), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}, nil
+	}
+	if s.Form == arithmetic.Common || s.Form == arithmetic.Mixed {
+		return nil, errors.New(words.LineFine)
+	}
+	pl.uneven = true
+	return &sketch{ruler: unevenRuler(stops, needs), scale: s, hush: -1}, nil
+}
+
+// fromZero marks a number as the length from 0, where the line begins there, or
+// else as a point.
+func (k *sketch) fromZero(n arithmetic.Number, role scene.Role, of scene.Of) stop {
+	at := k.scale.Count(n)
+	point := stop{at: at, label: wholeToo(n), role: role, of: of, dot: true}
+	if !k.broken && k.lo == 0 && at > 0 && !k.uneven() {
+		k.lengths = append(k.lengths, length{to: at, role: role, of: of, worth: n.Value})
+		return point
+	}
+	point.worth = n.Value
+	return point
+}
+
+// jumpAlong tells hops from the first number: every landing is named, the last
+// one is the answer.
+func (pl *plan) jumpAlong(k *sketch, p arithmetic.Problem, a, b arithmetic.Number) {
+	jumps := jumpsOf(pl.working)
+	sign := "+"
+	if p.Kind == arithmetic.Subtraction {
+		sign = "−"
+	}
+	k.addStop(k.fromZero(a, scene.First, scene.OfFirst))
+	done, cut := 0, scene.Telling{}
+	for i, m := range pl.working.Moves {
+		switch m := m.(type) {
+		case arithmetic.StartAt:
+			pl.step(words.LineStart(p, a, b, jumps), pl.asked, splitLine(b, jumps))
+		case arithmetic.Recut:
+			pl.recut(k, m, i)
+			told := words.LineRecut(m)
+			cut = told.Desc
+			pl.step(told, renamedLine(m.First, m.FirstAs, scene.First), renamedLine(m.Second, m.SecAs, scene.Second))
+		case arithmetic.Jump:
+			done++
+			last := done == len(jumps)
+			k.hops = append(k.hops, hop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: runsOf(sign, m.By),
+				role: scene.Second, of: scene.OfSecond, worth: m.By.Value, step: i, tells: words.LineTells(m, pl.working.Answer)})
+			k.addStop(k.landing(m, i, last, pl.working.Answer))
+			pl.step(words.LineJump(m, last, pl.working.Answer), jumpLine(m, sign, last))
+		}
+	}
+	if len(jumps) == 0 {
+		pl.step(words.LineStay(p, a), telling.Join(pl.answered))
+	}
+	pl.desc = words.LineJumpsDesc(p, cut, jumps, pl.working.Answer, k.broken)
+}
+
+// recut begins with the parts of the first fraction and cuts the line in the
+// common parts in the step for it; then the first fraction has two names.
+func (pl *plan) recut(k *sketch, m arithmetic.Recut, step int) {
+	if k.hi-k.lo <= mostCommon {
+		k.mark = 0
+		if own := m.First.Value.Den(); own > 1 && own < m.Parts {
+			k.cuts = append(k.cuts, cut{every: m.Parts / own})
+		}
+		common := arithmetic.CutStretch{Parts: m.Parts, Each: m.Each, Of: m.First}
+		k.cuts = append(k.cuts, cut{every: 1, move: common, step: step, named: true})
+	}
+	for i := range k.stops {
+		if s := &k.stops[i]; s.role == scene.First && m.FirstAs != m.First {
+			s.turn, s.turned = step, scene.First
+			s.later = append(append(runsOf("", m.First), scene.Run{Text: " = "}), runsOf("", m.FirstAs)...)
+		}
+	}
+	a, b, sign := telling.Numeral(m.FirstAs, scene.First), telling.Numeral(m.SecAs, scene.Second), pl.asked[len(pl.asked)-2]
+	op := arithmetic.Add
+	if pl.problem.Kind == arithmetic.Subtraction {
+		op = arithmetic.Subtract
+	}
+	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], a, notation.S(op.String()), b, sign, resultLine(pl.working.Answer))
+}
+
+// renamedLine is 1/2 = 3/6, or nothing where the name stays.
+func renamedLine(was, is arithmetic.Number, role scene.Role) notation.Line {
+	if was == is {
+		return nil
+	}
+	return telling.Join(telling.Numeral(was, role), notation.S("="), telling.Numeral(is, role))
+}
+
+// mostCommon is how many common parts the line is still cut in one by one.
+const mostCommon = 60
+
+// landing is where a hop lands; the last one is the answer.
+func (k *sketch) landing(m arithmetic.Jump, step int, last bool, a arithmetic.Answer) stop {
+	point := stop{at: k.scale.Count(m.To), label: runsOf("", m.To), role: scene.Ink, step: step}
+	if last {
+		point.role, point.of, point.dot, point.asked, point.worth = scene.Result, scene.OfAnswer, true, true, a.Number.Value
+		// A landing on a whole number has the name of the whole number.
+		if point.label = runsOf("", a.Number); a.Number.Form == arithmetic.Common && a.Number.Value.IsWhole() {
+			point.label = runsOf("", a.Simplest)
+		}
+	}
+	return point
+}
+
+// wholeToo is the label of a number; a fraction that is a whole number has that
+// name as well, since wholes are always named: 12/12 = 1.
+func wholeToo(n arithmetic.Number) []scene.Run {
+	runs := runsOf("", n)
+	if v, ok := n.Int64(); ok && n.Form == arithmetic.Common {
+		runs = append(runs, scene.Run{Text: " = " + arithmetic.Grouped(v)})
+	}
+	return runs
+}
+
+// nameOne names 0 and 1 on a line of fractions or decimals that begins at 0.
+func (k *sketch) nameOne() {
+	if k.broken || k.uneven() || k.scale.Parts == 1 || k.scale.Form == arithmetic.Money {
+		return
+	}
+	for _, at := range []int64{0, k.scale.Parts} {
+		if at <= k.hi {
+			k.addStop(stop{at: at, label: runsOf("", k.scale.WriteShort(at)), role: scene.Note})
+		}
+	}
+}
+
+// addStop adds a stop; where one stands already the first one stays.
+func (k *sketch) addStop(s stop) {
+	for _, other := range k.stops {
+		if other.at == s.at {
+			return
+		}
+	}
+	k.stops = append(k.stops, s)
+}
+
+// jumpLine is a hop in symbols: 345 + 200 = 545.
+func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
+	role := scene.Ink
+	if last {
+		role = scene.Result
+	}
+	return telling.Join(telling.Numeral(m.From, scene.Ink), notation.S(sign), telling.Numeral(m.By, scene.Moved), notation.S("="), telling.Numeral(m.To, role))
+}
+
+// splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
+// nothing when there is one hop.
+func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
+	if len(jumps) < 2 {
+		return nil
+	}
+	line := telling.Join(telling.Numeral(b, scene.Second), notation.S("="))
+	for i, j := range jumps {
+		if i > 0 {
+			line = telling.Join(line, notation.S("+"))
+		}
+		line = telling.Join(line, telling.Numeral(j.By, scene.Second))
+	}
+	return line
+}
+
+func jumpsOf(w arithmetic.Working) []arithmetic.Jump {
+	var jumps []arithmetic.Jump
+	for _, m := range w.Moves {
+		if j, ok := m.(arithmetic.Jump); ok {
+			jumps = append(jumps, j)
+		}
+	}
+	return jumps
+}

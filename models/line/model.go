@@ -1,0 +1,162 @@
+// Package line draws numbers as places on a line, and sums as hops along it.
+package line
+
+import (
+	"errors"
+	"slices"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// Model shows numbers as places on a line and sums as hops along it.
+var Model = &telling.Model{
+	Name:  "number-line",
+	Title: "Number line",
+	Doc:   "Shows numbers as places on a line: sums and differences as hops, which of two is more, what is nearer.",
+	First: []arithmetic.Kind{arithmetic.Rounding, arithmetic.Missing},
+	Examples: []string{
+		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "0.3 + 0.45", "$5.00 − $3.27",
+		"7/5 + 4/5", "1/2 + 1/3", "2 1/4 − 3/4", "8 + ? = 11", "? + 3 = 11", "5 = ? − 3", "11 − ? = 8",
+		"round 347 to the nearest 10", "round 3,457 to the nearest 1,000", "round 45 to the nearest 10",
+		"3/4", "2 3/4", "0.62", "347", "3/4 = 6/8", "5/8 > 2/3", "compare 0.5 and 1/2", "compare 0.3 and 0.25",
+		"4 + 1 = 5 + 2", "8 + 4 = 7 + 5", "order 3/4; 1/2; 5/8", "order 0.5; 1/2; 2/5",
+		"4,567,890 + 2,345,678",
+	},
+	Fits: func(p arithmetic.Problem) error {
+		_, err := planFor(p)
+		return err
+	},
+	Tell: func(p arithmetic.Problem) telling.Telling {
+		pl, err := planFor(p)
+		if err != nil {
+			panic("line: a problem that does not fit: " + err.Error())
+		}
+		return pl.tell()
+	},
+}
+
+// plan is a lesson on a number line with everything in its place.
+type plan struct {
+	problem  arithmetic.Problem
+	working  arithmetic.Working
+	sketches []*sketch      // one line, or two from the same 0
+	steps    []telling.Step // without their scenes
+	descs    []scene.Telling
+	desc     scene.Telling // of the whole story
+	title    scene.Telling
+	asked    notation.Line
+	answered notation.Line
+	why      words.Phrase
+	uneven   bool                             // the hops are not to scale
+	extra    func(st *story, top, bottom int) // what goes from line to line
+}
+
+// largest bounds the whole numbers of a number line.
+const largest = 9_999_999
+
+// planFor works a problem and lays it out; its error says why it does not fit.
+func planFor(p arithmetic.Problem) (*plan, error) {
+	if err := checkNumbers(p); err != nil {
+		return nil, err
+	}
+	switch p.Kind {
+	case arithmetic.Addition, arithmetic.Subtraction:
+		return planJumps(p)
+	case arithmetic.Missing:
+		return planMissing(p)
+	case arithmetic.Rounding:
+		return planRounding(p)
+	case arithmetic.Show, arithmetic.Ordering:
+		return planPoints(p)
+	case arithmetic.Claim, arithmetic.Comparison:
+		if _, _, ok := p.Operands(); ok {
+			return planPair(p)
+		}
+		return planTrains(p)
+	}
+	return nil, errors.New(words.LineKinds)
+}
+
+// checkNumbers checks every number of a problem against the bounds.
+func checkNumbers(p arithmetic.Problem) error {
+	var list []arithmetic.Number
+	var walk func(e arithmetic.Expr)
+	walk = func(e arithmetic.Expr) {
+		switch e := e.(type) {
+		case arithmetic.Number:
+			list = append(list, e)
+		case arithmetic.Operation:
+			walk(e.Left)
+			walk(e.Right)
+		}
+	}
+	walk(p.Left)
+	walk(p.Right)
+	for _, n := range append(list, p.List...) {
+		switch {
+		case n.Value.Sign() < 0:
+			return errors.New(words.LineNegative)
+		case n.Value.Num()/n.Value.Den() > largest:
+			return errors.New(words.LineLarge)
+		case n.Value.Den() > 1000 || n.Places > 3:
+			return errors.New(words.LineFine)
+		case (n.Form == arithmetic.Common || n.Form == arithmetic.Mixed) && n.Value.Num() > largest:
+			return errors.New(words.LineLarge)
+		}
+	}
+	return nil
+}
+
+// tell draws the plan.
+func (pl *plan) tell() telling.Telling {
+	st := &story{bottom: scene.Margin}
+	const between = 24 // of two lines
+	for i, k := range pl.sketches {
+		top := st.bottom
+		if i > 0 {
+			top += between
+		}
+		st.bottom = k.draw(st, top)
+	}
+	if pl.extra != nil {
+		pl.extra(st, scene.Margin, st.bottom)
+	}
+	if pl.uneven {
+		note := telling.Text(scene.Note, scene.PaperW/2, st.bottom+34, scene.Small, words.LineUneven)
+		st.add(0, 0, note)
+		st.bottom = note.Shape.Box().Bottom()
+	}
+	for i := range pl.steps {
+		s := st.picture(i)
+		s.Title, s.Desc = pl.title, pl.say(pl.descs[i])
+		pl.steps[i].Scene = s
+	}
+	whole := st.whole()
+	whole.Title, whole.Desc = pl.title, pl.say(pl.desc)
+	const air = 12 // more room above the equation: names hang below the line
+	telling.Equation(whole, st.bottom+air, pl.asked, pl.answered)
+	return telling.Telling{Answer: pl.working.Answer, Pieces: pieces(), Steps: pl.steps, Whole: whole, Why: pl.why}
+}
+
+func (pl *plan) say(t scene.Telling) scene.Telling {
+	if pl.uneven {
+		t.Shown += " " + words.LineUnevenSentence
+		t.Hidden += " " + words.LineUnevenSentence
+	}
+	return t
+}
+
+func pieces() []telling.Piece {
+	return []telling.Piece{{Name: words.LinePaper, Count: 1}, {Name: words.LineMarker, Count: 1}}
+}
+
+// step adds a step of the lesson.
+func (pl *plan) step(told words.LineTold, symbols ...notation.Line) {
+	symbols = slices.DeleteFunc(symbols, func(l notation.Line) bool { return len(l) == 0 })
+	pl.steps = append(pl.steps, telling.Step{Title: told.Title, Hands: told.Hands, Ask: told.Ask, Symbols: notation.Lines(symbols...)})
+	pl.descs = append(pl.descs, told.Desc)
+}

@@ -1,0 +1,218 @@
+package line
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/scene"
+	"modeler/models/telling"
+)
+
+// rowHeights are how far the labels of each row reach up and down.
+type rowHeights [2]struct{ up, down int }
+
+func heights(labels []*label) (h rowHeights) {
+	for _, l := range labels {
+		up, down, _ := l.reach()
+		h[l.row].up, h[l.row].down = max(h[l.row].up, up), max(h[l.row].down, down)
+	}
+	return h
+}
+
+const rowGap = 10
+
+func (h rowHeights) total() int {
+	t := h[0].up + h[0].down
+	if second := h[1].up + h[1].down; second > 0 {
+		t += rowGap + second
+	}
+	return t
+}
+
+// drawLabels draws labels and their leaders: above the hops when down is -1, and
+// below the marks when it is 1. Distances are measured from the axis.
+func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, down int) {
+	edge := k.reachDown() + 4 // where leaders may begin to slant
+	near := [2]int{k.reachDown() + leaderLow}
+	if down < 0 {
+		edge, near[0] = k.reachUp()+4, k.reachUp()+leaderUp
+	}
+	tall := rows[0].up + rows[0].down
+	near[1] = near[0] + tall + rowGap
+	for _, l := range labels {
+		up, low, _ := l.reach()
+		middle, end := near[l.row]+rows[l.row].up, near[l.row]+rows[l.row].up-up
+		if down < 0 {
+			middle, end = near[l.row]+rows[l.row].down, near[l.row]+rows[l.row].down-low
+		}
+		k.drawLabel(st, l, l.text(l.centre, axis+down*middle))
+		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= 8 {
+			continue // it stands right at what it names
+		}
+		at := func(x, distance int) scene.Point { return scene.Point{X: x, Y: axis + down*distance} }
+		leader := scene.Polyline{at(l.x, l.start), at(l.x, edge)}
+		if l.row == 1 {
+			leader = append(leader, at(l.pass, near[0]), at(l.pass, near[0]+tall))
+		}
+		leader = append(leader, at(l.centre, near[l.row]), at(l.centre, end))
+		st.add(l.from, l.until, scene.Item{Shape: leader, Role: scene.Guide, Finish: scene.Fine, When: l.when})
+	}
+}
+
+// drawLabel draws a label; one that is asked for is a question mark in a dashed
+// frame while the answer is hidden.
+func (k *sketch) drawLabel(st *story, l *label, t scene.Text) {
+	name := scene.Item{Shape: t, Role: l.role, When: l.when}
+	if l.asked {
+		name.When = scene.ShownOnly
+	}
+	if l.turn > 0 {
+		st.add(l.from, l.turn, name)
+		if name.Role = l.turned; l.later != nil {
+			plain := name
+			plain.Role, plain.When = l.role, scene.HiddenOnly
+			st.add(l.turn, l.until, plain)
+			t.Runs, name.When = l.later, scene.ShownOnly
+		} else {
+			t.Bold = true
+		}
+		name.Shape = t
+		st.add(l.turn, l.until, name)
+	} else {
+		st.add(l.from, l.until, name)
+	}
+	if !l.asked {
+		return
+	}
+	from := l.from
+	if l.posed > 0 {
+		from = 0
+		for _, it := range askedFor(t.X, t.Y) {
+			it.When = scene.ShownOnly
+			st.add(0, l.posed, it)
+		}
+	}
+	st.add(from, l.until, askedFor(t.X, t.Y)...)
+}
+
+// askedFor is the dashed frame with a question mark that stands for what is not
+// known yet.
+func askedFor(x, y int) []scene.Item {
+	mark := telling.Text(scene.Hidden, x, y, scene.Middle, "?")
+	mark.When = scene.HiddenOnly
+	return []scene.Item{
+		{Shape: scene.Rect{X: x - askedSide/2, Y: y - askedSide/2, W: askedSide, H: askedSide, Round: 8},
+			Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly},
+		mark,
+	}
+}
+
+// number labels the marks of the line at height y where no label stands in the
+// way: every small mark where there is room, or every long one, or fewer.
+func (k *sketch) number(st *story, y int) {
+	if k.numbered == 0 {
+		return
+	}
+	every := k.numbered
+	for _, wider := range []int64{2, 5, 10, 20, 50, 100} {
+		if k.fits(every) {
+			break
+		}
+		every = k.numbered * wider
+	}
+	if k.mark > 0 && k.fits(k.mark) && (k.mark == 1 || !fractional(k.scale)) {
+		every = k.mark
+	}
+	for at := (k.lo + every - 1) / every * every; at <= k.hi; at += every {
+		l := k.tickLabel(at)
+		if x := k.x(at); k.free(k.below, l, x) {
+			k.placed = append(k.placed, l)
+			when := scene.Always
+			if at == k.hush {
+				when = scene.ShownOnly
+			}
+			st.add(0, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note, When: when})
+		}
+	}
+}
+
+// numberCut labels the marks of a cutting that are not long marks too, below the
+// line or, for one that stands above it, above.
+func (k *sketch) numberCut(st *story, c cut, below, above int) {
+	y, labels := below, k.below
+	if c.side < 0 {
+		y, labels = above, k.above
+	}
+	if !c.named || c.side < 0 && len(k.above) == 0 || !k.fitsCut(c) {
+		return
+	}
+	for at := (k.lo + c.every - 1) / c.every * c.every; at <= k.hi; at += c.every {
+		l := &label{runs: runsOf("", c.move.Mark(at/c.every)), size: scene.Small}
+		if x := k.x(at); at%k.long != 0 && k.free(labels, l, x) && (c.side < 0 || clear(k.placed, x, labelGap)) {
+			st.add(c.step, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note})
+		}
+	}
+}
+
+// fitsCut reports whether there is room for a label at every mark of a cutting.
+func (k *sketch) fitsCut(c cut) bool {
+	l := &label{runs: runsOf("", c.move.Mark(k.hi/c.every-1)), size: scene.Small}
+	_, _, side := l.reach()
+	return int64(k.width)*c.every/(k.hi-k.lo) >= int64(2*side+labelGap+4)
+}
+
+// free reports whether a label can stand at x in the first row.
+func (k *sketch) free(labels []*label, l *label, x int) bool {
+	_, _, side := l.reach()
+	l.x, l.centre = x, x
+	const edge = scene.Margin - 8 // the 0 of a line stands close to the margin
+	return x-side >= edge && x+side <= scene.PaperW-edge && clear(labels, x, side)
+}
+
+func (k *sketch) tickLabel(at int64) *label {
+	return &label{runs: runsOf("", k.scale.WriteShort(at)), size: scene.Small}
+}
+
+// fits reports whether every so many units there is room for a label.
+func (k *sketch) fits(every int64) bool {
+	if every >= k.hi-k.lo {
+		return true
+	}
+	_, _, side := k.tickLabel(k.hi - k.hi%every).reach()
+	_, _, inner := k.tickLabel(k.hi - k.hi%every - every).reach()
+	gap := labelGap + 4
+	if fractional(k.scale) {
+		gap += labelGap
+	}
+	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+gap)
+}
+
+// clear reports whether a label of a half width can stand at x in the first row.
+func clear(labels []*label, x, side int) bool {
+	for _, other := range labels {
+		_, _, room := other.reach()
+		centre := other.centre
+		if other.row == 1 {
+			room, centre = leaderRoom, other.pass
+		}
+		if abs(centre-x) < side+room+labelGap/2 {
+			return false
+		}
+	}
+	return true
+}
+
+// runsOf is a number as a label, with a sign before it. A mixed number is set
+// close.
+func runsOf(sign string, n arithmetic.Number) []scene.Run {
+	var runs []scene.Run
+	for _, t := range telling.Numeral(n, scene.Ink) {
+		runs = append(runs, scene.Run{Text: t.Text, Num: t.Num, Den: t.Den})
+	}
+	if sign != "" && runs[0].Den == "" {
+		runs[0].Text = sign + runs[0].Text
+	} else if sign != "" {
+		runs = append([]scene.Run{{Text: sign}}, runs...)
+	}
+	return runs
+}
+
+func abs(n int) int { return max(n, -n) }

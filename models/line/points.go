@@ -1,0 +1,258 @@
+package line
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// planPoints lays out one number as a point, or a list of numbers on one line.
+func planPoints(p arithmetic.Problem) (*plan, error) {
+	numbers := p.List
+	if p.Kind == arithmetic.Show {
+		n, ok := p.Left.(arithmetic.Number)
+		if !ok {
+			return nil, errors.New(words.LineKinds)
+		}
+		numbers = []arithmetic.Number{n}
+	}
+	if len(numbers) == 0 || len(numbers) > mostPoints {
+		return nil, errors.New(words.LineManyPoints)
+	}
+	w, t, err := arithmetic.PlaceOnLine(p, lineRoom)
+	if err != nil || !drawable(t) {
+		return nil, errors.New(words.LineFine)
+	}
+	pl := &plan{problem: p, working: w}
+	k := pl.layPoints(t, numbers...)
+	if pl.uneven && fractional(t.Scale) {
+		return nil, errors.New(words.LineClose)
+	}
+	pl.sketches = []*sketch{k}
+	if p.Kind == arithmetic.Show {
+		pl.showPoint(k, t, numbers[0])
+	} else {
+		pl.orderPoints(k, t)
+	}
+	k.nameOne()
+	if !k.arrange() {
+		return nil, errors.New(words.LineCrowded)
+	}
+	return pl, nil
+}
+
+// drawable reports whether a stretch can be drawn: points of fractions must come
+// out on whole steps.
+func drawable(t arithmetic.Stretch) bool {
+	if t.Lo == 0 {
+		return t.Exact(lineRoom) || !fractional(t.Scale)
+	}
+	return t.Exact(brokenRoom) || !fractional(t.Scale)
+}
+
+// mostPoints is how many points one line can have.
+const mostPoints = 6
+
+func fractional(s arithmetic.Scale) bool {
+	return s.Form == arithmetic.Common || s.Form == arithmetic.Mixed
+}
+
+// showPoint tells one number: the line, its parts, the hops that lead to it. With
+// the answer hidden the number is there to be placed.
+func (pl *plan) showPoint(k *sketch, t arithmetic.Stretch, n arithmetic.Number) {
+	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
+	k.mark = 0
+	pl.step(words.LineDraw(draw, k.broken), telling.Numeral(n, scene.First))
+	for _, m := range pl.working.Moves[1:] {
+		step := len(pl.steps)
+		switch m := m.(type) {
+		case arithmetic.CutStretch:
+			if pl.uneven {
+				continue // what is not to scale has no equal parts
+			}
+			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step, named: true})
+			pl.step(words.LineCut(m, k.broken), partsLine(m))
+		case arithmetic.MarkOnLine:
+			k.countTo(m, step)
+			pl.step(words.LineMark(m), countLine(m))
+			k.point(n, draw, step)
+			pl.answered = countLine(m)
+		}
+	}
+	pl.asked = telling.Join(notation.W(words.LineWhere), telling.Numeral(n, scene.First), notation.S("?"))
+	pl.title = words.LineShowTitle(n)
+	pl.desc = words.LineShowDesc(pl.working, n, k.broken)
+	k.ends(draw)
+}
+
+// point marks the number. Where it is an end of the line, the end has another name
+// from then on.
+func (k *sketch) point(n arithmetic.Number, draw arithmetic.DrawStretch, step int) {
+	at := k.scale.Count(n)
+	it := stop{at: at, label: runsOf("", n), role: scene.First, of: scene.OfFirst, worth: n.Value, dot: true, when: scene.ShownOnly, step: step}
+	for _, end := range []arithmetic.Number{draw.Lo, draw.Hi} {
+		if k.scale.Count(end) != at {
+			continue
+		}
+		name := stop{at: at, label: runsOf("", end), size: scene.Middle, turn: step, turned: scene.First, later: it.label}
+		if n.String() != end.String() {
+			name.later = append(append(runsOf("", n), scene.Run{Text: " = "}), runsOf("", end)...)
+		}
+		it.label = nil
+		k.stops = append(k.stops, name)
+	}
+	k.stops = append(k.stops, it)
+}
+
+// ends names both ends of a stretch.
+func (k *sketch) ends(m arithmetic.DrawStretch) {
+	for _, n := range []arithmetic.Number{m.Lo, m.Hi} {
+		k.addStop(stop{at: k.scale.Count(n), label: runsOf("", n), size: scene.Middle})
+	}
+}
+
+// countTo draws the counts of a number as hops, or as one where they are many.
+func (k *sketch) countTo(m arithmetic.MarkOnLine, step int) {
+	const most = 12 // hops that can still be counted at a glance
+	at := k.scale.Count(m.From)
+	var total int64
+	for _, c := range m.Counts {
+		total += c.Times
+	}
+	for _, c := range m.Counts {
+		if !k.scale.Has(c.Each) {
+			// The parts are too small to be drawn: one hop goes all the way.
+			k.hops = append(k.hops, hop{from: at, to: k.scale.Count(m.Number), label: timesLabel(c), role: scene.First,
+				when: scene.ShownOnly, step: step})
+			break
+		}
+		each, times := k.scale.Count(c.Each), c.Times
+		label := runsOf("", c.Each)
+		if total > most || k.uneven() || int64(k.width)*each/(k.hi-k.lo) < leastHop {
+			label = timesLabel(c)
+			each, times = each*times, 1
+		}
+		for range times {
+			k.hops = append(k.hops, hop{from: at, to: at + each, label: label, role: scene.First, when: scene.ShownOnly, step: step})
+			at += each
+		}
+	}
+}
+
+// timesLabel is a count in one label: 23 × 1/60.
+func timesLabel(c arithmetic.Count) []scene.Run {
+	if c.Times == 1 {
+		return runsOf("", c.Each)
+	}
+	return append([]scene.Run{{Text: arithmetic.Grouped(c.Times) + " × "}}, runsOf("", c.Each)...)
+}
+
+// partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.
+func partsLine(m arithmetic.CutStretch) notation.Line {
+	if m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common {
+		return telling.Join(notation.N(arithmetic.Grouped(m.Into), scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Within, scene.Ink))
+	}
+	return telling.Join(notation.N(arithmetic.Grouped(m.Parts), scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Long, scene.Ink))
+}
+
+// countLine writes the count that leads to a number: 1/4 + 1/4 + 1/4 = 3/4, or as
+// a product where the terms are many.
+func countLine(m arithmetic.MarkOnLine) notation.Line {
+	const most = 5
+	var line notation.Line
+	plus := func(more notation.Line) {
+		if len(line) > 0 {
+			line = telling.Join(line, notation.S("+"))
+		}
+		line = telling.Join(line, more)
+	}
+	var total int64
+	for _, c := range m.Counts {
+		total += c.Times
+	}
+	if m.From.Value.Sign() > 0 {
+		plus(telling.Numeral(m.From, scene.Ink))
+		total++
+	}
+	for _, c := range m.Counts {
+		if total <= most {
+			for range c.Times {
+				plus(telling.Numeral(c.Each, scene.Ink))
+			}
+			continue
+		}
+		if c.Times == 1 {
+			plus(telling.Numeral(c.Each, scene.Ink))
+			continue
+		}
+		plus(telling.Join(notation.N(arithmetic.Grouped(c.Times), scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
+	}
+	if len(line) == 0 || len(line) == 1 {
+		return telling.Numeral(m.Number, scene.First)
+	}
+	return telling.Join(line, notation.S("="), telling.Numeral(m.Number, scene.First))
+}
+
+// orderPoints tells a list: each number is placed in the order given, and then
+// all are read from left to right. Equal numbers are one point with two names.
+func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
+	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
+	k.mark = 0
+	roles := []scene.Role{scene.First, scene.Second}
+	for i, n := range pl.problem.List {
+		if i > 0 {
+			pl.asked = telling.Join(pl.asked, notation.W(","))
+		}
+		pl.asked = telling.Join(pl.asked, telling.Numeral(n, roles[i%2]))
+	}
+	pl.step(words.LineDraw(draw, k.broken), pl.asked)
+	for _, m := range pl.working.Moves[1:] {
+		step := len(pl.steps)
+		switch m := m.(type) {
+		case arithmetic.CutStretch:
+			if pl.uneven {
+				continue // what is not to scale has no equal parts
+			}
+			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step})
+			pl.step(words.LineCut(m, k.broken), partsLine(m))
+		case arithmetic.MarkOnLine:
+			role := roles[m.Nth%2]
+			k.name(stop{at: t.Scale.Count(m.Number), label: runsOf("", m.Number), role: role, of: scene.OfNth(m.Nth), worth: m.Number.Value,
+				dot: true, when: scene.ShownOnly, step: step})
+			pl.step(words.LinePoint(m), countLine(m))
+		case arithmetic.ReadPoints:
+			pl.answered = orderLine(m.Order, scene.Result)
+			pl.step(words.LineReadOrder(m), pl.answered)
+		}
+	}
+	pl.title, pl.desc = words.LineOrderTitle(pl.problem, pl.working.Answer), words.LineOrderDesc(pl.problem, pl.working.Answer)
+	k.ends(draw)
+}
+
+// name adds a point; a second one in the same place gives the first another name.
+func (k *sketch) name(s stop) {
+	for i, other := range k.stops {
+		if other.at == s.at && other.label != nil {
+			k.stops[i].label = append(append(append([]scene.Run{}, other.label...), scene.Run{Text: " = "}), s.label...)
+			s.label = nil
+		}
+	}
+	k.stops = append(k.stops, s)
+}
+
+// orderLine is 1/2 < 5/8 < 3/4.
+func orderLine(order []arithmetic.Number, role scene.Role) notation.Line {
+	line := telling.Numeral(order[0], role)
+	for i, n := range order[1:] {
+		sign := "<"
+		if n.Value.Equal(order[i].Value) {
+			sign = "="
+		}
+		line = telling.Join(line, notation.S(sign), telling.Numeral(n, role))
+	}
+	return line
+}

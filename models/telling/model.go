@@ -1,0 +1,51 @@
+// Package telling is what the models share: what a model is, the lesson that it
+// tells, and the hand that draws its pictures. It knows no model.
+package telling
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// Model is one kind of picture. It computes nothing: it has a procedure of the
+// arithmetic package work the problem and tells the moves.
+type Model struct {
+	Name     string            // in flags, URLs and golden folders: lower case, words joined by hyphens
+	Title    string            // in headings and lists
+	Doc      string            // one sentence: what it is for
+	First    []arithmetic.Kind // the kinds for which a teacher reaches for this model first
+	Examples []string          // problems it tells; they feed the goldens, the laws, the fuzz seeds, the gallery and the docs
+
+	// Fits is nil when the model can tell the problem, or else says why not.
+	// All limits on size live here: after it, Tell cannot fail.
+	Fits func(arithmetic.Problem) error
+
+	// Tell works the problem and tells every move.
+	Tell func(arithmetic.Problem) Telling
+}
+
+// Telling is a problem worked and told by one model.
+type Telling struct {
+	Answer arithmetic.Answer
+	Pieces []Piece      // what to have on the table
+	Steps  []Step       // at least one
+	Whole  *scene.Scene // the one picture that tells the whole story
+	Why    words.Phrase // of a claim or comparison: the sentence that says why
+}
+
+// Piece is a kind of piece and how many of it the lesson needs.
+type Piece struct {
+	Name  string
+	Count int64
+}
+
+// Step is one move told three ways.
+type Step struct {
+	Title   string // a few words: "Trade a hundred"
+	Hands   words.Phrase
+	Ask     words.Phrase // the question to ask the child before the move; may be empty
+	Scene   *scene.Scene
+	Symbols notation.Block
+}
