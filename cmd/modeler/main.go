@@ -53,7 +53,7 @@ func (c call) value(name string) string {
 // commands are in the order that help lists them. It is a function because help
 // is one of them.
 func commands() []command {
-	return []command{lessonCommand, drawCommand, checkCommand, modelsCommand, serveCommand, helpCommand}
+	return []command{lessonCommand, drawCommand, checkCommand, modelsCommand, galleryCommand, serveCommand, helpCommand}
 }
 
 func commandNamed(name string) (command, bool) {
