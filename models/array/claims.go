@@ -190,13 +190,13 @@ func (a *claim) pieces() []telling.Piece {
 func (a *claim) side(i int, role scene.Role) notation.Line {
 	s := a.sides[i]
 	if !s.IsArray {
-		return notation.Line{notation.N(arithmetic.Grouped(s.Total), role)}
+		return notation.Line{telling.Count(s.Total, role)}
 	}
-	return telling.Join(notation.N(arithmetic.Grouped(s.Rows), role), "×", notation.N(arithmetic.Grouped(s.Cols), role))
+	return telling.Join(telling.Count(s.Rows, role), "×", telling.Count(s.Cols, role))
 }
 
 func (a *claim) total(i int) notation.Term {
-	return notation.N(arithmetic.Grouped(a.sides[i].Total), claimRole(i))
+	return telling.Count(a.sides[i].Total, claimRole(i))
 }
 
 // chain is what is true of the two sides by way of what they come to, as in

@@ -109,7 +109,7 @@ func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
 		d.rest(s, m.Left, false)
 	case arithmetic.PlaceRest:
 		st.Title, st.Hands, st.Ask, s.Desc = d.said.Rest(m)
-		st.Symbols = notation.Lines(listed(m.Totals))
+		st.Symbols = notation.Lines(telling.Counts(",", scene.Ink, m.Totals...))
 		if m.Left > 0 {
 			st.Symbols.Lines = append(st.Symbols.Lines, minus(d.set.Total, m.Placed, m.Left))
 		}
@@ -123,7 +123,7 @@ func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
 	case arithmetic.PlacePart:
 		st.Title, st.Hands, st.Ask, s.Desc = d.said.Part(m, d.lines[:*placed+1], roleAt(*placed, 0))
 		role := roleAt(*placed, 0)
-		area := notation.N(arithmetic.Grouped(m.Area), role)
+		area := telling.Count(m.Area, role)
 		st.Symbols = notation.Lines(
 			telling.Join(number(d.found[*placed].Rows), "×", number(d.found[*placed].Cols), "=", area),
 			telling.Join(number(m.Before), "−", area, "=", number(m.Left)))
@@ -146,34 +146,19 @@ func (d *division) answerLines() []notation.Line {
 	if len(d.lines) < 2 {
 		return []notation.Line{d.answered}
 	}
-	return []notation.Line{telling.Join(d.partLine(), "=", notation.N(arithmetic.Grouped(d.read.Found), scene.Result)), d.answered}
+	return []notation.Line{telling.Join(d.partLine(), "=", telling.Count(d.read.Found, scene.Result)), d.answered}
 }
 
 // partLine is 100 + 30 + 8 in the roles of the parts.
 func (d *division) partLine() notation.Line {
-	var line notation.Line
+	var parts []notation.Line
 	for k, part := range d.lines {
-		if k > 0 {
-			line = append(line, notation.S("+"))
-		}
-		line = append(line, notation.N(arithmetic.Grouped(part.Part), roleAt(k, 0)))
+		parts = append(parts, notation.Line{telling.Count(part.Part, roleAt(k, 0))})
 	}
-	return line
+	return telling.Chain("+", parts...)
 }
 
-func number(n int64) notation.Term { return notation.N(arithmetic.Grouped(n), scene.Ink) }
-
-// listed is 8, 16, 24.
-func listed(list []int64) notation.Line {
-	var line notation.Line
-	for i, n := range list {
-		if i > 0 {
-			line = append(line, notation.S(","))
-		}
-		line = append(line, number(n))
-	}
-	return line
-}
+func number(n int64) notation.Term { return telling.Count(n, scene.Ink) }
 
 // secret are the numbers of the answer.
 func (d *division) secret() []string {

@@ -20,22 +20,18 @@ func (a *story) roles() []scene.Role {
 
 // sumLine is the sum of the parts in their roles.
 func (a *story) sumLine() notation.Line {
-	var line notation.Line
+	var parts []notation.Line
 	for k, role := range a.roles() {
-		if k > 0 {
-			line = append(line, notation.S("+"))
-		}
-		line = append(line, notation.N(arithmetic.Grouped(a.parts[k]), role))
+		parts = append(parts, notation.Line{telling.Count(a.parts[k], role)})
 	}
-	return line
+	return telling.Chain("+", parts...)
 }
 
 // longLine is the equation with its parts, or without them where it would leave
 // the paper.
 func (a *story) longLine() notation.Line {
-	long := telling.Join(a.stem, "=", a.sumLine(), "=", notation.N(arithmetic.Grouped(a.sum), scene.Result))
-	t := scene.Text{Size: scene.Large, Bold: true, Runs: long.Runs()}
-	if a.stem == nil || t.Width() > scene.PaperW-2*scene.Margin {
+	long := telling.Join(a.stem, "=", a.sumLine(), "=", telling.Count(a.sum, scene.Result))
+	if a.stem == nil || !telling.EquationFits(long) {
 		return a.answered
 	}
 	return long
@@ -44,42 +40,20 @@ func (a *story) longLine() notation.Line {
 // splitLine writes the split: the facts of an array split one way, the sums of
 // the sides of one split both ways.
 func splitLine(m arithmetic.SplitSides) notation.Line {
-	var line notation.Line
 	if len(m.Rows) > 1 && len(m.Cols) > 1 {
 		return telling.Join(bracketed(m.Rows), "×", bracketed(m.Cols))
 	}
+	var facts []notation.Line
 	for i, r := range m.Rows {
 		for j, c := range m.Cols {
-			if len(line) > 0 {
-				line = append(line, notation.S("+"))
-			}
 			role := roleAt(i, j)
-			line = append(line, notation.N(arithmetic.Grouped(r), role), notation.S("×"), notation.N(arithmetic.Grouped(c), role))
+			facts = append(facts, telling.Join(telling.Count(r, role), "×", telling.Count(c, role)))
 		}
 	}
-	return line
+	return telling.Chain("+", facts...)
 }
 
 // bracketed is (20 + 3).
 func bracketed(parts []int64) notation.Line {
-	line := notation.Line{notation.S("(")}
-	for i, n := range parts {
-		if i > 0 {
-			line = append(line, notation.S("+"))
-		}
-		line = append(line, notation.N(arithmetic.Grouped(n), scene.Ink))
-	}
-	return append(line, notation.S(")"))
-}
-
-// addends is n added up as often as there are rows.
-func addends(rows, n int64) notation.Line {
-	var line notation.Line
-	for i := range rows {
-		if i > 0 {
-			line = append(line, notation.S("+"))
-		}
-		line = append(line, notation.N(arithmetic.Grouped(n), scene.Ink))
-	}
-	return line
+	return telling.Join("(", telling.Counts("+", scene.Ink, parts...), ")")
 }

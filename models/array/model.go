@@ -116,7 +116,7 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	l := statement{of: scene.OfAnswer}
 	answer := telling.Numeral(w.Answer.Number, scene.Result)
 	if w.Answer.Remainder > 0 {
-		answer = telling.Join(answer, notation.W("r"), notation.N(arithmetic.Grouped(w.Answer.Remainder), scene.Moved))
+		answer = telling.Join(answer, notation.W("r"), telling.Count(w.Answer.Remainder, scene.Moved))
 	}
 	switch p.Kind {
 	case arithmetic.Missing:

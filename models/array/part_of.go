@@ -37,7 +37,7 @@ func tellPartOf(w arithmetic.Working, f fraction.Fraction, lines statement) tell
 	}
 	a.plan()
 	t := telling.Telling{Answer: w.Answer, Pieces: a.pieces()}
-	each := notation.N(arithmetic.Grouped(a.mark.Each), scene.Ink)
+	each := telling.Count(a.mark.Each, scene.Ink)
 
 	shared := telling.Step{Scene: a.draw(false)}
 	shared.Title, shared.Hands, shared.Ask, shared.Scene.Desc = words.ArrayEqualRows(f, a.set, a.mark.Each, a.thing())
@@ -47,7 +47,7 @@ func tellPartOf(w arithmetic.Working, f fraction.Fraction, lines statement) tell
 	marked.Title, marked.Hands, marked.Ask, marked.Scene.Desc = words.ArrayMark(f, a.set, a.mark)
 	marked.Symbols = notation.Lines(a.answered)
 	if a.mark.Rows > 1 {
-		sum := notation.N(arithmetic.Grouped(a.mark.Sum), scene.Result)
+		sum := telling.Count(a.mark.Sum, scene.Result)
 		marked.Symbols = notation.Lines(telling.Join(number(a.mark.Rows), "×", each, "=", sum), a.answered)
 	}
 	t.Steps = []telling.Step{shared, marked}

@@ -1,6 +1,8 @@
 package array
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
@@ -144,32 +146,32 @@ func (a *story) thing() string {
 func (a *story) step(m arithmetic.Move) telling.Step {
 	var st telling.Step
 	s := &scene.Scene{Title: a.title}
-	times := telling.Join(notation.N(arithmetic.Grouped(a.whole.Rows), scene.Ink), "×", notation.N(arithmetic.Grouped(a.whole.Cols), scene.Ink))
+	times := telling.Join(telling.Count(a.whole.Rows, scene.Ink), "×", telling.Count(a.whole.Cols, scene.Ink))
 	switch m := m.(type) {
 	case arithmetic.LayRows:
 		if a.given {
 			st.Title, st.Hands, st.Ask, s.Desc = words.ArrayOne(m, a.rows, a.cols, a.sum)
-			st.Symbols = notation.Lines(telling.Join(times, "=", notation.N(arithmetic.Grouped(a.sum), scene.Result)))
+			st.Symbols = notation.Lines(telling.Join(times, "=", telling.Count(a.sum, scene.Result)))
 			a.drawOne(s)
 			break
 		}
 		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayLay(m.Rows, m.Cols, sumOf(a.cols), a.thing())
 		st.Symbols = notation.Lines(times)
 		if m.Rows >= 2 && m.Rows <= 5 {
-			st.Symbols = notation.Lines(telling.Join(times, "=", addends(m.Rows, m.Cols)))
+			st.Symbols = notation.Lines(telling.Join(times, "=", telling.Counts("+", scene.Ink, slices.Repeat([]int64{m.Cols}, int(m.Rows))...)))
 		}
 		a.drawLaid(s)
 	case arithmetic.CountRows:
 		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayCount(m)
-		st.Symbols = notation.Lines(telling.Join(times, "=", notation.N(arithmetic.Grouped(m.Product), scene.Result)))
+		st.Symbols = notation.Lines(telling.Join(times, "=", telling.Count(m.Product, scene.Result)))
 		a.drawLaid(s)
 		a.totals(s, m.Totals)
 		a.inAll(s, m.Product)
 	case arithmetic.CountTens:
 		st.Title, st.Hands, st.Ask, s.Desc = words.ArrayTens(m)
 		st.Symbols = notation.Lines(
-			telling.Join(notation.N(arithmetic.Grouped(m.Rows), scene.Ink), "×", notation.N(arithmetic.Grouped(m.Cols), scene.Ink), "=", notation.N(arithmetic.Grouped(m.Count), scene.Ink)),
-			telling.Join(times, "=", notation.N(arithmetic.Grouped(m.Product), scene.Result)))
+			telling.Join(telling.Count(m.Rows, scene.Ink), "×", telling.Count(m.Cols, scene.Ink), "=", telling.Count(m.Count, scene.Ink)),
+			telling.Join(times, "=", telling.Count(m.Product, scene.Result)))
 		a.drawLaid(s)
 		a.inAll(s, m.Product)
 	case arithmetic.SplitSides:
@@ -182,13 +184,13 @@ func (a *story) step(m arithmetic.Move) telling.Step {
 		role := roleAt(m.Row, m.Col)
 		st.Title, st.Hands, st.Ask = words.ArrayPart(m, role)
 		s.Desc = scene.Same(words.ArrayParts(a.rows, a.cols, a.found, a.given))
-		st.Symbols = notation.Lines(telling.Join(notation.N(arithmetic.Grouped(m.Rows), role), "×", notation.N(arithmetic.Grouped(m.Cols), role), "=", notation.N(arithmetic.Grouped(m.Product), role)))
+		st.Symbols = notation.Lines(telling.Join(telling.Count(m.Rows, role), "×", telling.Count(m.Cols, role), "=", telling.Count(m.Product, role)))
 		a.drawParts(s, scene.Ink)
 		a.partNames(s, a.found, scene.Always)
 	case arithmetic.JoinParts:
 		st.Title, st.Hands, st.Ask = words.ArrayJoin(m, a.roles())
 		s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m, a.given)
-		st.Symbols = notation.Lines(telling.Join(a.sumLine(), "=", notation.N(arithmetic.Grouped(m.Sum), scene.Result)), a.answered)
+		st.Symbols = notation.Lines(telling.Join(a.sumLine(), "=", telling.Count(m.Sum, scene.Result)), a.answered)
 		a.drawParts(s, scene.Ink)
 		a.partNames(s, a.found, scene.Always)
 		a.inAll(s, m.Sum)

@@ -144,7 +144,7 @@ func (d *division) wholeDivision() *scene.Scene {
 	line := d.answered
 	if len(d.lines) > 1 && d.stem != nil {
 		long := telling.Join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
-		if (scene.Text{Size: scene.Large, Bold: true, Runs: long.Runs()}).Width() <= scene.PaperW-2*scene.Margin {
+		if telling.EquationFits(long) {
 			line = long
 		}
 	}

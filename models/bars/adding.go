@@ -196,7 +196,7 @@ func (d *adding) equations() (asked, answered notation.Line) {
 				answered = telling.Join(answered, notation.S("="), name)
 			}
 		}
-		if lineWidth(answered) <= scene.PaperW-2*scene.Margin {
+		if telling.EquationFits(answered) {
 			break
 		}
 	}

@@ -135,11 +135,6 @@ func (c comparing) chain(m arithmetic.CompareEnds) notation.Line {
 	return line
 }
 
-// lineWidth is the room that an equation at the foot takes.
-func lineWidth(l notation.Line) int {
-	return scene.Text{Size: scene.Large, Bold: true, Runs: l.Runs()}.Width()
-}
-
 // Heights of the picture, from the top of the paper.
 const (
 	comparedTop    = scene.Margin + 48 // of the first bar
@@ -169,9 +164,7 @@ func (c comparing) picture(now compared, story bool) *scene.Scene {
 		c.bars(s, now, scene.ShownOnly)
 	}
 	if now.ends != nil {
-		ask := telling.Text(scene.Hidden, c.left-36, comparedTop+comparedTall+comparedGap/2, scene.Middle, "?")
-		ask.When = scene.HiddenOnly
-		s.Add(ask)
+		s.Add(telling.Question(c.left-36, comparedTop+comparedTall+comparedGap/2))
 		c.drawEnds(s, *now.ends)
 	}
 	return s
@@ -207,7 +200,7 @@ func (c comparing) drawEnds(s *scene.Scene, ends arithmetic.CompareEnds) {
 	lo, hi := min(end[0], end[1]), max(end[0], end[1])
 	if lo == hi {
 		add(scene.Bold, scene.Line{X1: lo, Y1: comparedTop - reach, X2: lo, Y2: comparedBottom + reach})
-		add(scene.Plain, within(scene.Words(lo, brace+22, scene.Small, words.BarBothEnd)))
+		add(scene.Plain, telling.OnPaper(scene.Words(lo, brace+22, scene.Small, words.BarBothEnd)))
 		return
 	}
 	shorter := comparedTop
@@ -222,12 +215,5 @@ func (c comparing) drawEnds(s *scene.Scene, ends arithmetic.CompareEnds) {
 	if !ends.SameCount {
 		label.Runs = append(telling.Numeral(arithmetic.AsMixed(ends.Gap), scene.Result).Runs(), scene.Run{Text: " " + words.BarMore})
 	}
-	add(scene.Plain, within(label))
-}
-
-// within moves a centred label sideways until it is on the paper.
-func within(t scene.Text) scene.Text {
-	b := t.Box()
-	t.X += max(0, scene.Margin-b.X) - max(0, b.Right()-(scene.PaperW-scene.Margin))
-	return t
+	add(scene.Plain, telling.OnPaper(label))
 }

@@ -44,9 +44,8 @@ func (s strip) unsure(sc *scene.Scene, y, h int, units int64) bool {
 	if box.W < room {
 		return false
 	}
-	ask := telling.Text(scene.Hidden, (s.left+s.at(min(units, s.den)))/2, y+h/2, scene.Middle, "?")
-	ask.When = scene.HiddenOnly
-	sc.Add(scene.Item{Shape: box, Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly}, ask)
+	sc.Add(scene.Item{Shape: box, Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly},
+		telling.Question((s.left+s.at(min(units, s.den)))/2, y+h/2))
 	return true
 }
 
@@ -65,7 +64,7 @@ func besideRoom(lines ...notation.Line) int {
 	const gap = 16
 	room := 0
 	for _, line := range lines {
-		room = max(room, scene.Text{Size: scene.Middle, Runs: line.Runs()}.Width()+gap)
+		room = max(room, telling.Width(line, scene.Middle, false)+gap)
 	}
 	return room
 }
@@ -116,7 +115,7 @@ func (s strip) braces(sc *scene.Scene, edge int, up bool, marks []mark) {
 func stripsLine(a arithmetic.Strips, role scene.Role) notation.Line {
 	var line notation.Line
 	if a.Wholes > 0 {
-		line = append(line, notation.N(arithmetic.Grouped(a.Wholes), role))
+		line = append(line, telling.Count(a.Wholes, role))
 	}
 	if a.Part.Num() > 0 || a.Wholes == 0 {
 		line = append(line, telling.Numeral(arithmetic.Frac(a.Part), role)...)

@@ -40,6 +40,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 	}
 	o.strip = layStrip(den, wholes, besideRoom(names...))
 	t := telling.Telling{Pieces: stripPieces(int64(len(o.list)), wholes)}
+	sorted := telling.InOrder(w.Answer.Order, scene.Result)
 	var now ordered
 	for _, move := range w.Moves {
 		now.fresh = false
@@ -47,7 +48,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 		switch m := move.(type) {
 		case arithmetic.LayAll:
 			o.laid, now.strips = m.Strips, m.Strips
-			step = telling.Step{Title: words.BarLayAllTitle, Hands: words.BarLayAll(o.list), Ask: words.BarAskLayAll(), Symbols: notation.Lines(listed(names, ","))}
+			step = telling.Step{Title: words.BarLayAllTitle, Hands: words.BarLayAll(o.list), Ask: words.BarAskLayAll(), Symbols: notation.Lines(telling.Chain(",", names...))}
 		case arithmetic.CutAll:
 			now.old, now.strips, now.fresh = m.From, m.To, true
 			step = telling.Step{Title: words.BarCutAllTitle(m), Hands: words.BarCutAll(m), Ask: words.BarAskCutAll(m)}
@@ -58,7 +59,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 			}
 		case arithmetic.SortByLength:
 			now.order, now.moving = m.Order, true
-			step = telling.Step{Title: words.BarSortTitle, Hands: words.BarSort(w.Answer.Order, m.SameCount), Ask: words.BarAskSort(), Symbols: notation.Lines(o.sorted())}
+			step = telling.Step{Title: words.BarSortTitle, Hands: words.BarSort(w.Answer.Order, m.SameCount), Ask: words.BarAskSort(), Symbols: notation.Lines(sorted)}
 			t.Why = words.BarOrderWhy(w.Answer.Order, now.strips, m)
 		}
 		step.Scene = o.picture(now, false)
@@ -70,31 +71,8 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 	for i := range asked {
 		asked[i] = telling.Join(telling.Unknown())
 	}
-	telling.Equation(t.Whole, t.Whole.H-scene.Margin, listed(asked, "<"), o.sorted())
+	telling.Equation(t.Whole, t.Whole.H-scene.Margin, telling.Chain("<", asked...), sorted)
 	return t
-}
-
-// listed joins numbers by a sign.
-func listed(names []notation.Line, sign string) notation.Line {
-	line := names[0]
-	for _, name := range names[1:] {
-		line = telling.Join(line, notation.S(sign), name)
-	}
-	return line
-}
-
-// sorted is the list from least to greatest.
-func (o ordering) sorted() notation.Line {
-	order := o.working.Answer.Order
-	line := telling.Numeral(order[0], scene.Result)
-	for i, n := range order[1:] {
-		sign := "<"
-		if n.Value.Equal(order[i].Value) {
-			sign = "="
-		}
-		line = telling.Join(line, notation.S(sign), telling.Numeral(n, scene.Result))
-	}
-	return line
 }
 
 func (o ordering) picture(now ordered, story bool) *scene.Scene {

@@ -75,18 +75,15 @@ func partByPart(m arithmetic.LayStrips) notation.Line {
 	if pieces < 2 || pieces > few {
 		return name
 	}
-	var line notation.Line
+	var links []notation.Line
 	for i := range pieces {
-		if i > 0 {
-			line = append(line, notation.S("+"))
-		}
+		link := notation.F("1", strconv.FormatInt(m.Strips.Part.Den(), 10), scene.Ink)
 		if i < m.Strips.Wholes {
-			line = append(line, notation.N("1", scene.Ink))
-		} else {
-			line = append(line, notation.F("1", strconv.FormatInt(m.Strips.Part.Den(), 10), scene.Ink))
+			link = telling.Count(1, scene.Ink)
 		}
+		links = append(links, notation.Line{link})
 	}
-	return telling.Join(line, notation.S("="), name)
+	return telling.Join(telling.Chain("+", links...), "=", name)
 }
 
 // nameParts writes under every part what it is, where there is room.

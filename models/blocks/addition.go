@@ -105,7 +105,7 @@ func (k *adding) layOut() {
 	top := max(first.Top(), second.Top(), k.read.Counts.Top())
 	gutter := 0
 	for n, role := range []scene.Role{scene.First, scene.Second} {
-		gutter = max(gutter, lineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
+		gutter = max(gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
 	}
 	k.mat = layMat(demand{numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, traded}, top: top, gutter: gutter, floor: floors()})
 	k.written = columns{sign: arithmetic.Add.String(), top: top, first: first, second: second}

@@ -96,7 +96,7 @@ func (k *comparing) layOut() {
 	top := max(first.Top(), second.Top())
 	gutter := 0
 	for n, role := range []scene.Role{scene.First, scene.Second} {
-		gutter = max(gutter, lineWidth(ofRole(k.laid[n].Number, role), scene.Small)+bandLabelGap)
+		gutter = max(gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
 	}
 	lines := make([][]notation.Line, top+1)
 	for _, move := range k.compared {

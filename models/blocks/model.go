@@ -109,17 +109,13 @@ func floors(lines ...[]notation.Line) (floor [places]int) {
 		floor[power] = scene.Advance(words.Place(power, 2), scene.Small, false) + 12
 		if power < len(lines) {
 			for _, line := range lines[power] {
-				floor[power] = max(floor[power], lineWidth(line, scene.Small)+8)
+				floor[power] = max(floor[power], telling.Width(line, scene.Small, false)+8)
 			}
 		}
 	}
 	return floor
 }
 
-func lineWidth(line notation.Line, size int) int {
-	return scene.Text{Size: size, Runs: line.Runs()}.Width()
-}
-
 func ofRole(n int64, role scene.Role) notation.Line {
-	return notation.Line{notation.N(arithmetic.Grouped(n), role)}
+	return notation.Line{telling.Count(n, role)}
 }

@@ -110,7 +110,7 @@ func expanded(m arithmetic.ReadOff) notation.Line {
 		if i == 0 {
 			sign = "="
 		}
-		line = append(line, notation.S(sign), notation.N(arithmetic.Grouped(part), scene.Ink))
+		line = append(line, notation.S(sign), telling.Count(part, scene.Ink))
 	}
 	return line
 }

@@ -260,14 +260,11 @@ func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
 	if len(jumps) < 2 {
 		return nil
 	}
-	line := telling.Join(telling.Numeral(b, scene.Second), notation.S("="))
-	for i, j := range jumps {
-		if i > 0 {
-			line = telling.Join(line, notation.S("+"))
-		}
-		line = telling.Join(line, telling.Numeral(j.By, scene.Second))
+	var parts []notation.Line
+	for _, j := range jumps {
+		parts = append(parts, telling.Numeral(j.By, scene.Second))
 	}
-	return line
+	return telling.Join(telling.Numeral(b, scene.Second), "=", telling.Chain("+", parts...))
 }
 
 func jumpsOf(w arithmetic.Working) []arithmetic.Jump {

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"modeler/models/scene"
+	"modeler/models/telling"
 )
 
 // label names a place on a number line: a stop below it or a hop above it.
@@ -54,49 +55,6 @@ func (l *label) reach() (up, down, side int) {
 	return up, down, side
 }
 
-// spread puts things that want to stand at given places, in ascending order, side
-// by side in the stretch from lo to hi, each as near to where it wants to be as
-// the others allow (least squares, by pooling neighbours that violate the order;
-// Ayer, Brunk, Ewing, Reid and Silverman 1955, from memory). sides are half
-// widths. Neighbours never come nearer than gap and keep their order. ok is false
-// when they are wider than the stretch.
-func spread(want, sides []int, gap, lo, hi int) (at []int, ok bool) {
-	// Seen from where each would stand if all were pushed to the left, the order
-	// is all that is asked.
-	offset, end := make([]int, len(want)), 0
-	for i := range want {
-		if i > 0 {
-			end += gap
-		}
-		offset[i] = end + sides[i]
-		end += 2 * sides[i]
-	}
-	if end > hi-lo {
-		return nil, false
-	}
-	type pool struct{ sum, count int }
-	var pools []pool
-	for i := range want {
-		next := pool{want[i] - offset[i], 1}
-		for len(pools) > 0 {
-			last := pools[len(pools)-1]
-			if last.sum*next.count <= next.sum*last.count {
-				break
-			}
-			next = pool{last.sum + next.sum, last.count + next.count}
-			pools = pools[:len(pools)-1]
-		}
-		pools = append(pools, next)
-	}
-	for _, p := range pools {
-		base := min(max(p.sum/p.count, lo), hi-end)
-		for range p.count {
-			at = append(at, base+offset[len(at)])
-		}
-	}
-	return at, true
-}
-
 // arrange puts labels in one row, or in two when one is too short for them or
 // would push a label far from its place. In two rows every other label stands in
 // the second, and its leader has room of its own in the first; so no leader
@@ -110,7 +68,7 @@ func arrange(labels []*label) (ok bool) {
 		_, _, side := l.reach()
 		want[i], sides[i] = l.x, side
 	}
-	one, fits := spread(want, sides, labelGap, lo, hi)
+	one, fits := telling.Spread(want, sides, labelGap, lo, hi)
 	if fits && farthest(want, one) <= far {
 		for i, l := range labels {
 			l.centre, l.row = one[i], 0
@@ -125,8 +83,8 @@ func arrange(labels []*label) (ok bool) {
 		upper, wantUpper, sidesUpper = append(upper, labels[i]), append(wantUpper, want[i]), append(sidesUpper, sides[i])
 		passing[i] = leaderRoom
 	}
-	second, fits2 := spread(wantUpper, sidesUpper, labelGap, lo, hi)
-	first, fits1 := spread(want, passing, labelGap/2, lo, hi)
+	second, fits2 := telling.Spread(wantUpper, sidesUpper, labelGap, lo, hi)
+	first, fits1 := telling.Spread(want, passing, labelGap/2, lo, hi)
 	if !fits1 || !fits2 {
 		if fits {
 			for i, l := range labels {

@@ -96,12 +96,10 @@ func (k *sketch) drawLabel(st *story, l *label, t scene.Text) {
 // askedFor is the dashed frame with a question mark that stands for what is not
 // known yet.
 func askedFor(x, y int) []scene.Item {
-	mark := telling.Text(scene.Hidden, x, y, scene.Middle, "?")
-	mark.When = scene.HiddenOnly
 	return []scene.Item{
 		{Shape: scene.Rect{X: x - askedSide/2, Y: y - askedSide/2, W: askedSide, H: askedSide, Round: 8},
 			Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly},
-		mark,
+		telling.Question(x, y),
 	}
 }
 

@@ -154,9 +154,9 @@ func timesLabel(c arithmetic.Count) []scene.Run {
 // partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.
 func partsLine(m arithmetic.CutStretch) notation.Line {
 	if m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common {
-		return telling.Join(notation.N(arithmetic.Grouped(m.Into), scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Within, scene.Ink))
+		return telling.Join(telling.Count(m.Into, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Within, scene.Ink))
 	}
-	return telling.Join(notation.N(arithmetic.Grouped(m.Parts), scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Long, scene.Ink))
+	return telling.Join(telling.Count(m.Parts, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Long, scene.Ink))
 }
 
 // countLine writes the count that leads to a number: 1/4 + 1/4 + 1/4 = 3/4, or as
@@ -189,7 +189,7 @@ func countLine(m arithmetic.MarkOnLine) notation.Line {
 			plus(telling.Numeral(c.Each, scene.Ink))
 			continue
 		}
-		plus(telling.Join(notation.N(arithmetic.Grouped(c.Times), scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
+		plus(telling.Join(telling.Count(c.Times, scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
 	}
 	if len(line) == 0 || len(line) == 1 {
 		return telling.Numeral(m.Number, scene.First)
@@ -225,7 +225,7 @@ func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
 				dot: true, when: scene.ShownOnly, step: step})
 			pl.step(words.LinePoint(m), countLine(m))
 		case arithmetic.ReadPoints:
-			pl.answered = orderLine(m.Order, scene.Result)
+			pl.answered = telling.InOrder(m.Order, scene.Result)
 			pl.step(words.LineReadOrder(m), pl.answered)
 		}
 	}
@@ -242,17 +242,4 @@ func (k *sketch) name(s stop) {
 		}
 	}
 	k.stops = append(k.stops, s)
-}
-
-// orderLine is 1/2 < 5/8 < 3/4.
-func orderLine(order []arithmetic.Number, role scene.Role) notation.Line {
-	line := telling.Numeral(order[0], role)
-	for i, n := range order[1:] {
-		sign := "<"
-		if n.Value.Equal(order[i].Value) {
-			sign = "="
-		}
-		line = telling.Join(line, notation.S(sign), telling.Numeral(n, role))
-	}
-	return line
 }

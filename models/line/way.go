@@ -49,12 +49,9 @@ func (pl *plan) wayBetween(k *sketch, from, to arithmetic.Number, jumps []arithm
 
 // sumLine adds hops: 2 + 20 + 45 = 67.
 func sumLine(m arithmetic.AddJumps) notation.Line {
-	var line notation.Line
-	for i, n := range m.Hops {
-		if i > 0 {
-			line = telling.Join(line, notation.S("+"))
-		}
-		line = telling.Join(line, telling.Numeral(n, scene.Ink))
+	var hops []notation.Line
+	for _, n := range m.Hops {
+		hops = append(hops, telling.Numeral(n, scene.Ink))
 	}
-	return telling.Join(line, notation.S("="), telling.Numeral(m.Sum, scene.Result))
+	return telling.Join(telling.Chain("+", hops...), "=", telling.Numeral(m.Sum, scene.Result))
 }

@@ -1,9 +1,6 @@
 package telling
 
 import (
-	"strconv"
-
-	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
 )
@@ -16,6 +13,13 @@ import (
 // and the line itself.
 const footing = 112
 
+// equationRoom is how wide an equation may be.
+const equationRoom = scene.PaperW - 2*scene.Margin
+
+// EquationFits reports whether an equation has room at the foot without being
+// written smaller.
+func EquationFits(l notation.Line) bool { return Width(l, scene.Large, true) <= equationRoom }
+
 // Equation writes the problem's equation at the foot of a picture whose content
 // ends at bottom, and closes the paper under it. asked ends in a question mark
 // where answered has the answer. A long equation is written smaller.
@@ -25,50 +29,12 @@ func Equation(s *scene.Scene, bottom int, asked, answered notation.Line) {
 	written := func(l notation.Line) scene.Text {
 		return scene.Text{X: scene.PaperW / 2, Y: y, Size: size, Bold: true, Runs: l.Runs()}
 	}
-	room := scene.PaperW - 2*scene.Margin
-	for size > scene.Small && max(written(asked).Width(), written(answered).Width()) > room {
+	for size > scene.Small && max(Width(asked, size, true), Width(answered, size, true)) > equationRoom {
 		size--
 	}
 	s.Add(scene.Item{Shape: written(answered), When: scene.ShownOnly}, scene.Item{Shape: written(asked), When: scene.HiddenOnly})
 	s.W, s.H = scene.PaperW, bottom+footing
 }
-
-// Numeral is a number as one or two terms: a fraction has a bar, a mixed number
-// its wholes before it.
-func Numeral(n arithmetic.Number, role scene.Role) notation.Line {
-	fraction := func(num, den int64) notation.Term {
-		return notation.F(strconv.FormatInt(num, 10), strconv.FormatInt(den, 10), role)
-	}
-	switch n.Form {
-	case arithmetic.Common:
-		return notation.Line{fraction(n.Value.Num(), n.Value.Den())}
-	case arithmetic.Mixed:
-		wholes, part := n.Value.Mixed()
-		return notation.Line{notation.N(arithmetic.Grouped(wholes), role), fraction(part.Num(), part.Den())}
-	}
-	return notation.Line{notation.N(n.String(), role)}
-}
-
-// Join makes one line of terms and lines.
-func Join(parts ...any) notation.Line {
-	var line notation.Line
-	for _, part := range parts {
-		switch v := part.(type) {
-		case notation.Term:
-			line = append(line, v)
-		case notation.Line:
-			line = append(line, v...)
-		case string:
-			line = append(line, notation.S(v))
-		default:
-			panic("telling: not a part of a line")
-		}
-	}
-	return line
-}
-
-// Unknown is the question mark that stands for what is asked.
-func Unknown() notation.Term { return notation.N("?", scene.Hidden) }
 
 // Text is a label: words in a role, centred at x with their middle at height y.
 func Text(role scene.Role, x, y, size int, words string) scene.Item {
@@ -81,4 +47,19 @@ func AddPart(s *scene.Scene, when scene.When, part *scene.Scene) {
 		it.When = when
 		s.Add(it)
 	}
+}
+
+// Question is the question mark that stands, while the answer is hidden, where
+// the answer will be.
+func Question(x, y int) scene.Item {
+	mark := Text(scene.Hidden, x, y, scene.Middle, "?")
+	mark.When = scene.HiddenOnly
+	return mark
+}
+
+// OnPaper moves a text sideways until it is between the margins.
+func OnPaper(t scene.Text) scene.Text {
+	b := t.Box()
+	t.X += max(0, scene.Margin-b.X) - max(0, b.Right()-(scene.PaperW-scene.Margin))
+	return t
 }
