@@ -89,18 +89,15 @@ func captionAt(n caption, x, y int) scene.Item {
 }
 
 // spread moves places apart, so that labels of the given lengths around them
-// keep a gap, and inside low and high. It keeps their order.
+// keep a gap, and inside low and high. It keeps their order. Where there is not
+// room for them all, they stand as they would.
 func spread(places, lengths []int, gap, low, high int) []int {
-	out := append([]int(nil), places...)
-	edge := low
-	for k := range out {
-		out[k] = max(out[k], edge+(lengths[k]+1)/2)
-		edge = out[k] + (lengths[k]+1)/2 + gap
+	sides := make([]int, len(lengths))
+	for i, l := range lengths {
+		sides[i] = (l + 1) / 2
 	}
-	edge = high
-	for k := len(out) - 1; k >= 0; k-- {
-		out[k] = min(out[k], edge-(lengths[k]+1)/2)
-		edge = out[k] - (lengths[k]+1)/2 - gap
+	if at, ok := telling.Spread(places, sides, gap, low, high); ok {
+		return at
 	}
-	return out
+	return places
 }
