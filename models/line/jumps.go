@@ -77,59 +77,6 @@ func told(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	return scene.Telling{Shown: p.String() + " = " + words.LineAnswer(a), Hidden: p.String() + " = ?"}
 }
 
-// resultLine is an answer, with its final name where that is another.
-func resultLine(a arithmetic.Answer) notation.Line {
-	line := telling.Numeral(a.Number, scene.Result)
-	if a.Simplest != a.Number {
-		line = telling.Join(line, notation.S("="), telling.Numeral(a.Simplest, scene.Result))
-	}
-	return line
-}
-
-// lay chooses the stretch of line for all the stops of the working and begins the
-// sketch, to scale where the narrowest hop can be seen.
-func (pl *plan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*sketch, error) {
-	var stops []int64
-	needs := map[int64]int{}
-	for _, m := range pl.working.Moves {
-		switch m := m.(type) {
-		case arithmetic.StartAt:
-			stops = append(stops, s.Count(m.At))
-		case arithmetic.LookFor:
-			stops = append(stops, s.Count(m.Total))
-			if !m.Start {
-				stops = append(stops, s.Count(m.Known))
-			}
-		case arithmetic.Jump:
-			stops = append(stops, s.Count(m.From), s.Count(m.To))
-			label := scene.Text{Size: scene.Small, Runs: runsOf("+", m.By)}
-			needs[s.Count(m.By)] = label.Width() + 2*labelGap
-		}
-	}
-	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, leastHop)
-	if ok {
-		return &sketch{ruler: rulerFor(t), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}, nil
-	}
-	if s.Form == arithmetic.Common || s.Form == arithmetic.Mixed {
-		return nil, errors.New(words.LineFine)
-	}
-	pl.uneven = true
-	return &sketch{ruler: unevenRuler(stops, needs), scale: s, hush: -1}, nil
-}
-
-// fromZero marks a number as the length from 0, where the line begins there, or
-// else as a point.
-func (k *sketch) fromZero(n arithmetic.Number, role scene.Role, of scene.Of) stop {
-	at := k.scale.Count(n)
-	point := stop{at: at, label: wholeToo(n), role: role, of: of, dot: true}
-	if !k.broken && k.lo == 0 && at > 0 && !k.uneven() {
-		k.lengths = append(k.lengths, length{to: at, role: role, of: of, worth: n.Value})
-		return point
-	}
-	point.worth = n.Value
-	return point
-}
-
 // jumpAlong tells hops from the first number: every landing is named, the last
 // one is the answer.
 func (pl *plan) jumpAlong(k *sketch, p arithmetic.Problem, a, b arithmetic.Number) {
@@ -189,14 +136,6 @@ func (pl *plan) recut(k *sketch, m arithmetic.Recut, step int) {
 	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], a, notation.S(op.String()), b, sign, resultLine(pl.working.Answer))
 }
 
-// renamedLine is 1/2 = 3/6, or nothing where the name stays.
-func renamedLine(was, is arithmetic.Number, role scene.Role) notation.Line {
-	if was == is {
-		return nil
-	}
-	return telling.Join(telling.Numeral(was, role), notation.S("="), telling.Numeral(is, role))
-}
-
 // mostCommon is how many common parts the line is still cut in one by one.
 const mostCommon = 60
 
@@ -211,60 +150,6 @@ func (k *sketch) landing(m arithmetic.Jump, step int, last bool, a arithmetic.An
 		}
 	}
 	return point
-}
-
-// wholeToo is the label of a number; a fraction that is a whole number has that
-// name as well, since wholes are always named: 12/12 = 1.
-func wholeToo(n arithmetic.Number) []scene.Run {
-	runs := runsOf("", n)
-	if v, ok := n.Int64(); ok && n.Form == arithmetic.Common {
-		runs = append(runs, scene.Run{Text: " = " + arithmetic.Grouped(v)})
-	}
-	return runs
-}
-
-// nameOne names 0 and 1 on a line of fractions or decimals that begins at 0.
-func (k *sketch) nameOne() {
-	if k.broken || k.uneven() || k.scale.Parts == 1 || k.scale.Form == arithmetic.Money {
-		return
-	}
-	for _, at := range []int64{0, k.scale.Parts} {
-		if at <= k.hi {
-			k.addStop(stop{at: at, label: runsOf("", k.scale.WriteShort(at)), role: scene.Note})
-		}
-	}
-}
-
-// addStop adds a stop; where one stands already the first one stays.
-func (k *sketch) addStop(s stop) {
-	for _, other := range k.stops {
-		if other.at == s.at {
-			return
-		}
-	}
-	k.stops = append(k.stops, s)
-}
-
-// jumpLine is a hop in symbols: 345 + 200 = 545.
-func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
-	role := scene.Ink
-	if last {
-		role = scene.Result
-	}
-	return telling.Join(telling.Numeral(m.From, scene.Ink), notation.S(sign), telling.Numeral(m.By, scene.Moved), notation.S("="), telling.Numeral(m.To, role))
-}
-
-// splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
-// nothing when there is one hop.
-func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
-	if len(jumps) < 2 {
-		return nil
-	}
-	var parts []notation.Line
-	for _, j := range jumps {
-		parts = append(parts, telling.Numeral(j.By, scene.Second))
-	}
-	return telling.Join(telling.Numeral(b, scene.Second), "=", telling.Chain("+", parts...))
 }
 
 func jumpsOf(w arithmetic.Working) []arithmetic.Jump {

@@ -108,13 +108,6 @@ func (k *sketch) point(n arithmetic.Number, draw arithmetic.DrawStretch, step in
 	k.stops = append(k.stops, it)
 }
 
-// ends names both ends of a stretch.
-func (k *sketch) ends(m arithmetic.DrawStretch) {
-	for _, n := range []arithmetic.Number{m.Lo, m.Hi} {
-		k.addStop(stop{at: k.scale.Count(n), label: runsOf("", n), size: scene.Middle})
-	}
-}
-
 // countTo draws the counts of a number as hops, or as one where they are many.
 func (k *sketch) countTo(m arithmetic.MarkOnLine, step int) {
 	const most = 12 // hops that can still be counted at a glance
@@ -151,52 +144,6 @@ func timesLabel(c arithmetic.Count) []scene.Run {
 	return append([]scene.Run{{Text: arithmetic.Grouped(c.Times) + " × "}}, runsOf("", c.Each)...)
 }
 
-// partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.
-func partsLine(m arithmetic.CutStretch) notation.Line {
-	if m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common {
-		return telling.Join(telling.Count(m.Into, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Within, scene.Ink))
-	}
-	return telling.Join(telling.Count(m.Parts, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Long, scene.Ink))
-}
-
-// countLine writes the count that leads to a number: 1/4 + 1/4 + 1/4 = 3/4, or as
-// a product where the terms are many.
-func countLine(m arithmetic.MarkOnLine) notation.Line {
-	const most = 5
-	var line notation.Line
-	plus := func(more notation.Line) {
-		if len(line) > 0 {
-			line = telling.Join(line, notation.S("+"))
-		}
-		line = telling.Join(line, more)
-	}
-	var total int64
-	for _, c := range m.Counts {
-		total += c.Times
-	}
-	if m.From.Value.Sign() > 0 {
-		plus(telling.Numeral(m.From, scene.Ink))
-		total++
-	}
-	for _, c := range m.Counts {
-		if total <= most {
-			for range c.Times {
-				plus(telling.Numeral(c.Each, scene.Ink))
-			}
-			continue
-		}
-		if c.Times == 1 {
-			plus(telling.Numeral(c.Each, scene.Ink))
-			continue
-		}
-		plus(telling.Join(telling.Count(c.Times, scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
-	}
-	if len(line) == 0 || len(line) == 1 {
-		return telling.Numeral(m.Number, scene.First)
-	}
-	return telling.Join(line, notation.S("="), telling.Numeral(m.Number, scene.First))
-}
-
 // orderPoints tells a list: each number is placed in the order given, and then
 // all are read from left to right. Equal numbers are one point with two names.
 func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
@@ -231,15 +178,4 @@ func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
 	}
 	pl.title, pl.desc = words.LineOrderTitle(pl.problem, pl.working.Answer), words.LineOrderDesc(pl.problem, pl.working.Answer)
 	k.ends(draw)
-}
-
-// name adds a point; a second one in the same place gives the first another name.
-func (k *sketch) name(s stop) {
-	for i, other := range k.stops {
-		if other.at == s.at && other.label != nil {
-			k.stops[i].label = append(append(append([]scene.Run{}, other.label...), scene.Run{Text: " = "}), s.label...)
-			s.label = nil
-		}
-	}
-	k.stops = append(k.stops, s)
 }

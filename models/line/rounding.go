@@ -2,7 +2,6 @@ package line
 
 import (
 	"errors"
-	"slices"
 
 	"modeler/arithmetic"
 	"modeler/models/notation"
@@ -85,30 +84,4 @@ func halfwayLine(n arithmetic.Number, m arithmetic.FindHalfway) notation.Line {
 	}
 	sign := [...]string{"<", "", ">"}[m.Side+1]
 	return telling.Join(telling.Numeral(n, scene.First), notation.S(sign), telling.Numeral(m.At, scene.Ink))
-}
-
-// layPoints lays a stretch on the paper for points on it. Where two points, or a
-// point and an end, would be too close to tell apart, the line is not to scale.
-func (pl *plan) layPoints(t arithmetic.Stretch, points ...arithmetic.Number) *sketch {
-	k := &sketch{ruler: rulerFor(t), mark: t.Mark, long: t.Long, scale: t.Scale, numbered: t.Long, hush: -1}
-	stops := []int64{t.Lo, t.Hi}
-	for _, n := range points {
-		stops = append(stops, t.Scale.Count(n))
-	}
-	if k.apart(stops) < leastApart {
-		pl.uneven = true
-		*k = sketch{ruler: unevenRuler(stops, map[int64]int{0: 1}), scale: t.Scale, hush: -1}
-		k.broken = t.Lo != 0
-	}
-	return k
-}
-
-// apart is the smallest distance on the paper between two counts that differ.
-func (r ruler) apart(counts []int64) int {
-	list := slices.Compact(slices.Sorted(slices.Values(counts)))
-	gap := r.width
-	for i := range list[1:] {
-		gap = min(gap, r.x(list[i+1])-r.x(list[i]))
-	}
-	return gap
 }

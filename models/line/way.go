@@ -46,12 +46,3 @@ func (pl *plan) wayBetween(k *sketch, from, to arithmetic.Number, jumps []arithm
 		}
 	}
 }
-
-// sumLine adds hops: 2 + 20 + 45 = 67.
-func sumLine(m arithmetic.AddJumps) notation.Line {
-	var hops []notation.Line
-	for _, n := range m.Hops {
-		hops = append(hops, telling.Numeral(n, scene.Ink))
-	}
-	return telling.Join(telling.Chain("+", hops...), "=", telling.Numeral(m.Sum, scene.Result))
-}

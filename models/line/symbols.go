@@ -1,0 +1,102 @@
+package line
+
+import (
+	"modeler/arithmetic"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+)
+
+// resultLine is an answer, with its final name where that is another.
+func resultLine(a arithmetic.Answer) notation.Line {
+	line := telling.Numeral(a.Number, scene.Result)
+	if a.Simplest != a.Number {
+		line = telling.Join(line, notation.S("="), telling.Numeral(a.Simplest, scene.Result))
+	}
+	return line
+}
+
+// renamedLine is 1/2 = 3/6, or nothing where the name stays.
+func renamedLine(was, is arithmetic.Number, role scene.Role) notation.Line {
+	if was == is {
+		return nil
+	}
+	return telling.Join(telling.Numeral(was, role), notation.S("="), telling.Numeral(is, role))
+}
+
+// jumpLine is a hop in symbols: 345 + 200 = 545.
+func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
+	role := scene.Ink
+	if last {
+		role = scene.Result
+	}
+	return telling.Join(telling.Numeral(m.From, scene.Ink), notation.S(sign), telling.Numeral(m.By, scene.Moved), notation.S("="), telling.Numeral(m.To, role))
+}
+
+// splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
+// nothing when there is one hop.
+func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
+	if len(jumps) < 2 {
+		return nil
+	}
+	var parts []notation.Line
+	for _, j := range jumps {
+		parts = append(parts, telling.Numeral(j.By, scene.Second))
+	}
+	return telling.Join(telling.Numeral(b, scene.Second), "=", telling.Chain("+", parts...))
+}
+
+// partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.
+func partsLine(m arithmetic.CutStretch) notation.Line {
+	if m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common {
+		return telling.Join(telling.Count(m.Into, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Within, scene.Ink))
+	}
+	return telling.Join(telling.Count(m.Parts, scene.Ink), notation.S("×"), telling.Numeral(m.Each, scene.Ink), notation.S("="), telling.Numeral(m.Long, scene.Ink))
+}
+
+// countLine writes the count that leads to a number: 1/4 + 1/4 + 1/4 = 3/4, or as
+// a product where the terms are many.
+func countLine(m arithmetic.MarkOnLine) notation.Line {
+	const most = 5
+	var line notation.Line
+	plus := func(more notation.Line) {
+		if len(line) > 0 {
+			line = telling.Join(line, notation.S("+"))
+		}
+		line = telling.Join(line, more)
+	}
+	var total int64
+	for _, c := range m.Counts {
+		total += c.Times
+	}
+	if m.From.Value.Sign() > 0 {
+		plus(telling.Numeral(m.From, scene.Ink))
+		total++
+	}
+	for _, c := range m.Counts {
+		if total <= most {
+			for range c.Times {
+				plus(telling.Numeral(c.Each, scene.Ink))
+			}
+			continue
+		}
+		if c.Times == 1 {
+			plus(telling.Numeral(c.Each, scene.Ink))
+			continue
+		}
+		plus(telling.Join(telling.Count(c.Times, scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
+	}
+	if len(line) == 0 || len(line) == 1 {
+		return telling.Numeral(m.Number, scene.First)
+	}
+	return telling.Join(line, notation.S("="), telling.Numeral(m.Number, scene.First))
+}
+
+// sumLine adds hops: 2 + 20 + 45 = 67.
+func sumLine(m arithmetic.AddJumps) notation.Line {
+	var hops []notation.Line
+	for _, n := range m.Hops {
+		hops = append(hops, telling.Numeral(n, scene.Ink))
+	}
+	return telling.Join(telling.Chain("+", hops...), "=", telling.Numeral(m.Sum, scene.Result))
+}
