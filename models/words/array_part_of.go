@@ -29,13 +29,15 @@ func ArrayMark(f fraction.Fraction, set arithmetic.SetOut, m arithmetic.MarkRows
 	hands = Say("Mark "+Count(m.Rows, "row")+": that is ", In(scene.Result, g(m.Sum)), ".")
 	ask = Say("How many rows does the " + g(f.Num()) + " above the bar ask for? How many are in them?")
 	rows := g(set.Total) + " in " + Count(set.Side, "equal row")
-	desc.Shown = rows + ", " + g(m.Each) + " in each. " + capital(Count(m.Rows, "row")) + " of them hold " + g(m.Sum) + "."
-	if m.Rows == 1 {
-		desc.Shown = rows + ", " + g(m.Each) + " in each. One of them is marked."
+	of := f.String() + " of " + g(set.Total)
+	marked, is := "None of them", "is"
+	switch {
+	case m.Rows == 1:
+		marked = "One of them"
+	case m.Rows > 1:
+		marked, is = capital(Name(m.Rows))+" of them", "are"
 	}
-	desc.Hidden = rows + ". " + capital(Name(m.Rows)) + " of them " + plural("is", 1) + " marked. How many is that?"
-	if m.Rows != 1 {
-		desc.Hidden = rows + ". " + capital(Name(m.Rows)) + " of them are marked. How many is that?"
-	}
+	desc.Shown = rows + ", " + g(m.Each) + " in each. " + marked + " " + is + " marked: " + of + " is " + g(m.Sum) + "."
+	desc.Hidden = rows + ". " + marked + " " + is + " marked. What is " + of + "?"
 	return title, hands, ask, desc
 }
