@@ -120,7 +120,9 @@ func (a *story) pieces() []telling.Piece {
 	var pieces []telling.Piece
 	switch a.look {
 	case inCounters, inCrates:
-		pieces = append(pieces, telling.Piece{Name: words.Things(a.thing(), a.count), Count: a.count})
+		if a.count > 0 {
+			pieces = append(pieces, telling.Piece{Name: words.Things(a.thing(), a.count), Count: a.count})
+		}
 		if cuts := int64(len(a.rows) + len(a.cols) - 2); cuts > 0 {
 			pieces = append(pieces, telling.Piece{Name: words.Things("straw", cuts), Count: cuts})
 		}
