@@ -21,6 +21,22 @@ func rowsOf(rows, cols int64) string {
 	return Count(rows, "row") + " of " + arithmetic.Grouped(cols)
 }
 
+// rowsAre is "7 rows of 8 are ", with room for the number that follows.
+func rowsAre(rows, cols int64) string {
+	if rows == 1 {
+		return rowsOf(rows, cols) + " is "
+	}
+	return rowsOf(rows, cols) + " are "
+}
+
+// beside is where something is laid, seen from some rows: "beside them".
+func beside(where string, rows int64) string {
+	if rows == 1 {
+		return where + " it"
+	}
+	return where + " them"
+}
+
 func numbers(list []int64) []string {
 	out := make([]string, len(list))
 	for i, n := range list {
@@ -128,9 +144,9 @@ func ArraySplit(rows, cols []int64, counters, given bool) (title string, hands, 
 	if given {
 		title, ask = "Lay out both parts", Say("What is the same in both parts?")
 		if len(cols) > 1 {
-			return title, Say("Lay out " + rowsOf(rows[0], cols[0]) + ". Beside them lay " + rowsOf(rows[0], cols[1]) + "."), ask
+			return title, Say("Lay out " + rowsOf(rows[0], cols[0]) + ". " + beside("Beside", rows[0]) + " lay " + rowsOf(rows[0], cols[1]) + "."), ask
 		}
-		return title, Say("Lay out " + rowsOf(rows[0], cols[0]) + ". Below them lay " + rowsOf(rows[1], cols[0]) + "."), ask
+		return title, Say("Lay out " + rowsOf(rows[0], cols[0]) + ". " + beside("Below", rows[0]) + " lay " + rowsOf(rows[1], cols[0]) + "."), ask
 	}
 	if len(rows)+len(cols) > 3 {
 		line = "Draw a line at every split."
@@ -140,7 +156,7 @@ func ArraySplit(rows, cols []int64, counters, given bool) (title string, hands, 
 
 // ArrayOne says how to see two parts as one array.
 func ArrayOne(m arithmetic.LayRows, rows, cols []int64, all int64) (title string, hands, ask Phrase, desc scene.Telling) {
-	hands = Say("Push the parts together and see one array: ", rowsOf(m.Rows, m.Cols), " is ", In(scene.Result, arithmetic.Grouped(all)), " too.")
+	hands = Say("Push the parts together and see one array: ", rowsAre(m.Rows, m.Cols), In(scene.Result, arithmetic.Grouped(all)), " too.")
 	desc = scene.Telling{
 		Shown:  ArrayParts(rows, cols, nil, true) + " There are " + arithmetic.Grouped(all) + " in all.",
 		Hidden: ArrayParts(rows, cols, nil, true) + " How many are there in all?",
@@ -167,7 +183,7 @@ func ArrayParts(rows, cols []int64, found []arithmetic.FindPart, given bool) str
 		}
 	}
 	for _, f := range found {
-		b.WriteString(" " + capital(rowsOf(f.Rows, f.Cols)) + " is " + g(f.Product) + ".")
+		b.WriteString(" " + capital(rowsAre(f.Rows, f.Cols)) + g(f.Product) + ".")
 	}
 	return b.String()
 }

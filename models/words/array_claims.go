@@ -21,10 +21,10 @@ func ArrayBoth(m arithmetic.LayArrays) (title string, hands, ask Phrase, desc sc
 	title, ask = "Lay out both arrays", Say("How are the two arrays alike? How do they differ?")
 	switch {
 	case a.IsArray && b.IsArray:
-		hands = Say("Lay out ", In(scene.First, arraySide(a)), ". Beside them lay ", In(scene.Second, arraySide(b)), ".")
+		hands = Say("Lay out ", In(scene.First, arraySide(a)), ". "+beside("Beside", a.Rows)+" lay ", In(scene.Second, arraySide(b)), ".")
 	case a.IsArray:
 		title, ask = "Lay out the array", Say("How many do you think there are?")
-		hands = Say("Lay out ", In(scene.First, arraySide(a)), ". Write ", In(scene.Second, arraySide(b)), " beside them.")
+		hands = Say("Lay out ", In(scene.First, arraySide(a)), ". Write ", In(scene.Second, arraySide(b)), beside(" beside", a.Rows)+".")
 	default:
 		title, ask = "Lay out the array", Say("How many do you think there are?")
 		hands = Say("Write ", In(scene.First, arraySide(a)), ". Lay out ", In(scene.Second, arraySide(b)), " beside it.")
@@ -56,8 +56,8 @@ func ArrayCounted(m arithmetic.CountArrays) (title string, hands, ask Phrase, de
 			if len(hands) > 0 {
 				hands = Say(hands, " ")
 			}
-			hands = Say(hands, capital(arraySide(s))+" is ", In(arrayRoles[i], g(s.Total)), ".")
-			said += " " + capital(arraySide(s)) + " is " + g(s.Total) + "."
+			hands = Say(hands, capital(rowsAre(s.Rows, s.Cols)), In(arrayRoles[i], g(s.Total)), ".")
+			said += " " + capital(rowsAre(s.Rows, s.Cols)) + g(s.Total) + "."
 		}
 	}
 	return "Count both", Say("Count. ", hands), Say("How many are in each?"), scene.Same(said)
@@ -69,7 +69,7 @@ func ArrayJudged(p arithmetic.Problem, sides [2]arithmetic.ArraySide, m arithmet
 	a, b := In(scene.First, g(sides[0].Total)), In(scene.Second, g(sides[1].Total))
 	for i, s := range sides {
 		if s.IsArray {
-			why = append(why, Say(capital(arraySide(s))+" is ", In(arrayRoles[i], g(s.Total)), ". ")...)
+			why = append(why, Say(capital(rowsAre(s.Rows, s.Cols)), In(arrayRoles[i], g(s.Total)), ". ")...)
 		}
 	}
 	var is Phrase

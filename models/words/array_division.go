@@ -135,9 +135,9 @@ func (a ArrayShare) Part(m arithmetic.PlacePart, done []arithmetic.PlacePart, ro
 
 func (a ArrayShare) partDone(m arithmetic.PlacePart) string {
 	if a.Grouping {
-		return capital(Count(m.Part, "row")) + " of " + g(m.Side) + " is " + g(m.Area) + "."
+		return capital(rowsAre(m.Part, m.Side)) + g(m.Area) + "."
 	}
-	return capital(Count(a.Side, "row")) + " of " + g(m.Part) + " is " + g(m.Area) + "."
+	return capital(rowsAre(a.Side, m.Part)) + g(m.Area) + "."
 }
 
 // Read says the side that was found, and what is left over.

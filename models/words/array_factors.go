@@ -47,7 +47,7 @@ func failed(rows []int64) Phrase {
 func ArrayTurn(n int64, m arithmetic.TurnPairs, found []arithmetic.FindPair, pairs [][2]int64) (title string, hands, ask Phrase, desc scene.Telling) {
 	last := found[len(found)-1]
 	hands = Say(failed(m.Failed), "From "+Count(m.Rows, "row")+" on, every array is one you have, turned: "+
-		Count(last.Cols, "row")+" of "+g(last.Rows)+" is "+Count(last.Rows, "row")+" of "+g(last.Cols)+" on its side.")
+		rowsAre(last.Cols, last.Rows)+rowsOf(last.Rows, last.Cols)+" on their side.")
 	if last.Rows == last.Cols {
 		hands = Say(failed(m.Failed), "From "+Count(m.Rows, "row")+" on, every array is one you have, turned on its side.")
 	}
