@@ -80,7 +80,7 @@ func claimRole(i int) scene.Role { return [2]scene.Role{scene.First, scene.Secon
 // place gives both arrays the largest counters with which they and their names
 // stand beside each other.
 func (a *claim) place() {
-	const largest, least, apart, height = 40, 16, 8, 420
+	const largest, least, apart, height = 56, 16, 8, 420
 	rows := 1
 	for _, s := range a.sides {
 		rows = max(rows, int(s.Rows))

@@ -27,8 +27,8 @@ type division struct {
 // heapMost is how many counters are drawn one by one while they wait.
 const heapMost = 120
 
-// emptyLines is how long the bands are, in counters, when nothing comes in them.
-const emptyLines = 5
+// emptyColumns is how long the bands are, in counters, when nothing comes in them.
+const emptyColumns = 5
 
 // tellDivision tells an array whose missing side is found.
 func tellDivision(w arithmetic.Working, set arithmetic.SetOut, lines statement) telling.Telling {
@@ -69,20 +69,32 @@ func (d *division) plan(w arithmetic.Working) {
 		}
 	}
 	if len(line) == 0 {
-		line, d.parts = []int64{emptyLines}, []int64{0}
+		line, d.parts = []int64{emptyColumns}, []int64{0}
+		if d.set.Grouping {
+			line = []int64{1} // the place for the first row, which stays empty
+		}
 	}
 	d.rows, d.cols, d.value, d.split = []int64{d.set.Side}, line, 1, len(d.lines) > 0
 	if d.set.Grouping {
 		d.rows, d.cols = line, []int64{d.set.Side}
 	}
 	d.count = d.set.Total
-	free := room{height: 400, size: 32, plain: d.set.Total > heapMost}
+	free := room{height: 400, plain: d.set.Total > heapMost}
 	if len(d.lines) > 0 {
 		free.right = d.partNameRoom()
 	} else if d.set.Grouping {
 		free.right = 70 // the running totals
 	}
-	d.choose(free)
+	// The counters are as large as the array and what waits under it allow.
+	const least, tall = 32, 520
+	bare := d.plot
+	for free.size = largestCounter; ; free.size -= 4 {
+		d.plot = bare
+		d.choose(free)
+		if d.look != inCounters || free.size <= least || d.box().H+d.restTall(d.set.Total) <= tall {
+			return
+		}
+	}
 }
 
 // step tells one move; placed counts the parts placed so far.

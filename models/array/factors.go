@@ -74,7 +74,7 @@ const (
 // place puts the arrays beside each other as long as they fit, on one baseline,
 // then on the next line.
 func (a *factors) place() {
-	const most = 40
+	const most = 56 // the side of a square
 	wide := scene.PaperW - 2*scene.Margin
 	a.unit = min(most, wide/int(a.n))
 	type block struct{ w, h, room int }

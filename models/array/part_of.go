@@ -59,7 +59,7 @@ func tellPartOf(w arithmetic.Working, f fraction.Fraction, lines statement) tell
 
 // plan places the rows. Where single counters are too many, every row is a bar.
 func (a *partOf) plan() {
-	free := room{height: 440, size: 40, right: 110}
+	free := room{height: 440, size: largestCounter, right: 110}
 	a.value, a.count, a.sum = 1, a.set.Total, a.set.Total
 	a.rows, a.cols, a.parts = []int64{a.set.Side}, []int64{a.mark.Each}, []int64{a.set.Total}
 	a.choose(free)

@@ -47,9 +47,13 @@ type plot struct {
 type room struct {
 	right  int  // kept free for names to the right of the array
 	height int  // the most that the array may take
-	size   int  // the largest counter
+	size   int  // the largest counter, largestCounter or less
 	plain  bool // no counters: parts on both sides, whose products stand inside
 }
+
+// largestCounter is how far across a counter is at most: a small array fills the
+// paper without looking like another thing.
+const largestCounter = 64
 
 const (
 	plotTop   = scene.Margin + 72 // room for the names of the columns
@@ -93,14 +97,20 @@ func (p *plot) nameRoom() int {
 const rowsName = "rows"
 
 func (p *plot) counters(avail int, free room) bool {
-	const apart, least = 8, 18 // between counters; the smallest that is easily counted on a phone
+	const (
+		least = 18 // the smallest that is easily counted on a phone
+		apart = 8  // the least between two counters
+		share = 7  // between large counters: one part in so many
+	)
 	m, n := int(sumOf(p.rows)), int(sumOf(p.cols))
 	gaps := partGap * (len(p.cols) - 1)
-	d := min((avail-gaps-2*bandEdge)/n-apart, free.height/m-apart-rowGap, free.size) &^ 1
+	pitch := min((avail-gaps-2*bandEdge)/n, free.height/m-rowGap)
+	d := min(pitch-apart, pitch-pitch/share, free.size) &^ 1
 	if d < least {
 		return false
 	}
-	p.look, p.size, p.step, p.rise = inCounters, d, d+apart, d+apart+rowGap
+	step := d + max(apart, d/(share-1))
+	p.look, p.size, p.step, p.rise = inCounters, d, step, step+rowGap
 	p.measure(p.step, p.rise)
 	return true
 }

@@ -63,7 +63,7 @@ func tellProduct(w arithmetic.Working, lines statement) telling.Telling {
 
 // plan reads off the moves how the array will be split, and places it.
 func (a *story) plan(w arithmetic.Working) {
-	free := room{height: 470, size: 44}
+	free := room{height: 470, size: largestCounter}
 	a.value = 1
 	for i, m := range w.Moves {
 		switch m := m.(type) {

@@ -22,8 +22,8 @@ func (d *division) restTop() int {
 // heap is the layout of counters that wait: how many stand in a row, and from
 // one to the next.
 func (d *division) heap() (across, step int) {
-	const apart = 3
-	step = d.size + apart
+	const apart, share = 3, 9 // between two counters: so many units, or one part of them in so many
+	step = d.size + max(apart, d.size/share)
 	across = (scene.PaperW - 2*scene.Margin - heapGap) / step
 	return min(across-across%10, 20), step
 }
