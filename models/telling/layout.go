@@ -9,9 +9,12 @@ import (
 // scene.Margin around it; the equation of a whole story stands centred at the
 // foot, in the colours of the numbers above it.
 
-// footing is the room that an equation takes under a picture: the gap above it
-// and the line itself.
-const footing = 112
+// What an equation takes under a picture: at least this much from the content to
+// its middle, and air between the two where it is tall because of a fraction.
+const (
+	footing    = 56
+	equationUp = 20
+)
 
 // equationRoom is how wide an equation may be.
 const equationRoom = scene.PaperW - 2*scene.Margin
@@ -24,16 +27,21 @@ func EquationFits(l notation.Line) bool { return Width(l, scene.Large, true) <= 
 // ends at bottom, and closes the paper under it. asked ends in a question mark
 // where answered has the answer. A long equation is written smaller.
 func Equation(s *scene.Scene, bottom int, asked, answered notation.Line) {
-	y := bottom + footing/2
 	size := scene.Large
-	written := func(l notation.Line) scene.Text {
-		return scene.Text{X: scene.PaperW / 2, Y: y, Size: size, Bold: true, Runs: l.Runs()}
-	}
 	for size > scene.Small && max(Width(asked, size, true), Width(answered, size, true)) > equationRoom {
 		size--
 	}
-	s.Add(scene.Item{Shape: written(answered), When: scene.ShownOnly}, scene.Item{Shape: written(asked), When: scene.HiddenOnly})
-	s.W, s.H = scene.PaperW, bottom+footing
+	written := func(l notation.Line, y int) scene.Text {
+		return scene.Text{X: scene.PaperW / 2, Y: y, Size: size, Bold: true, Runs: l.Runs()}
+	}
+	up, down := 0, 0
+	for _, l := range []notation.Line{asked, answered} {
+		b := written(l, 0).Box()
+		up, down = max(up, -b.Y), max(down, b.Bottom())
+	}
+	y := bottom + max(footing, equationUp+up)
+	s.Add(scene.Item{Shape: written(answered, y), When: scene.ShownOnly}, scene.Item{Shape: written(asked, y), When: scene.HiddenOnly})
+	s.W, s.H = scene.PaperW, y+max(footing, down+scene.Margin)
 }
 
 // Text is a label: words in a role, centred at x with their middle at height y.
