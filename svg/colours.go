@@ -14,3 +14,25 @@ func (t *Theme) Tint(r scene.Role) string { return t.roles[r].tint }
 
 // Edge is the colour of outlines and lines in a role.
 func (t *Theme) Edge(r scene.Role) string { return t.roles[r].edge }
+
+// Fill is the colour of an item's surface, or "none" where only its edge is drawn
+// or lines stand in for a tint.
+func (t *Theme) Fill(it scene.Item) string {
+	look := t.roles[it.Role]
+	switch {
+	case it.Finish == scene.Deep:
+		return look.deep
+	case it.Finish == scene.Plain && t.Hatching(it) == "":
+		return look.tint
+	}
+	return "none"
+}
+
+// Hatching names the lines that an item's surface is filled with, so that two
+// roles can be told apart; "" is none.
+func (t *Theme) Hatching(it scene.Item) string {
+	if !t.hatches(it) {
+		return ""
+	}
+	return hatchings[it.Role].String()
+}

@@ -21,11 +21,36 @@ var hatchings = map[scene.Role]hatching{
 	scene.Moved:  {level: true, apart: 12},
 }
 
-// hatches reports whether an item's surface gets lines. Cells smaller than a
-// thumbnail are left plain: lines on top of lines would hide the count.
-func (p *painter) hatches(it scene.Item, cell int) bool {
+// String says how the lines run.
+func (h hatching) String() string {
+	switch {
+	case h.rising && h.falling:
+		return "crossed"
+	case h.rising:
+		return "rising"
+	case h.falling:
+		return "falling"
+	}
+	return "level"
+}
+
+// leastHatched is the side of the smallest cell that gets lines: in smaller ones
+// lines on top of lines would hide the count.
+const leastHatched = 20
+
+// hatches reports whether an item's surface gets lines: rectangles and grids do.
+func (t *Theme) hatches(it scene.Item) bool {
 	_, has := hatchings[it.Role]
-	return p.theme.hatched && has && it.Finish == scene.Plain && (cell == 0 || cell >= 20)
+	if !t.hatched || !has || it.Finish != scene.Plain {
+		return false
+	}
+	switch sh := it.Shape.(type) {
+	case scene.Rect:
+		return true
+	case scene.Grid:
+		return min(sh.W/sh.Cols, sh.H/sh.Rows) >= leastHatched
+	}
+	return false
 }
 
 // hatch draws the lines of a role inside a box. They are drawn one by one, since

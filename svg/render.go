@@ -59,7 +59,7 @@ func (p *painter) item(it scene.Item) {
 	look := p.theme.roles[it.Role]
 	switch sh := it.Shape.(type) {
 	case scene.Rect:
-		if p.hatches(it, 0) {
+		if p.theme.hatches(it) {
 			p.hatch(it.Role, sh.Box())
 		}
 		p.with(p.surface(it, look))
@@ -91,17 +91,8 @@ func (p *painter) item(it scene.Item) {
 
 // surface is the look of a filled or outlined area.
 func (p *painter) surface(it scene.Item, look colours) string {
-	fill := "none"
-	switch it.Finish {
-	case scene.Plain:
-		fill = look.tint
-		if p.hatches(it, 0) {
-			fill = "none" // the hatch lies under the edge
-		}
-	case scene.Deep:
-		fill = look.deep
-	}
-	return attribute("fill", fill) + " " + p.stroke(it, look)
+	// The lines of a hatched surface are drawn before it, under its edge.
+	return attribute("fill", p.theme.Fill(it)) + " " + p.stroke(it, look)
 }
 
 // stroke is the look of a line or an edge.
@@ -131,7 +122,7 @@ const smallCell = 12
 // grid draws a rectangle and the lines between its cells.
 func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
 	cell := min(g.W/g.Cols, g.H/g.Rows)
-	if p.hatches(it, cell) {
+	if p.theme.hatches(it) {
 		p.hatch(it.Role, g.Box())
 	}
 	p.with(p.surface(it, look))
