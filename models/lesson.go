@@ -22,7 +22,7 @@ type Lesson struct {
 // a teacher would reach for when name is empty. Its error is always a
 // *[reading.Error].
 func Teach(problem, name string) (Lesson, error) {
-	r, err := reading.Read(problem)
+	r, err := Read(problem)
 	if err != nil {
 		return Lesson{}, err
 	}
@@ -58,34 +58,24 @@ func unanswerable(r reading.Reading, err error) error {
 	switch {
 	case errors.Is(err, arithmetic.ErrDivideByZero):
 		e.Code = reading.DivideByZero
-		e.Message, e.Hint, e.Try = words.DivideByZero(r.Problem)
+		e.Message, e.Hint = words.DivideByZero()
 	case errors.Is(err, arithmetic.ErrNegative):
 		e.Code = reading.Negative
-		e.Message, e.Hint, e.Try = words.Negative(r.Problem)
+		e.Message, e.Hint = words.Negative(r.Problem)
 	default:
 		e.Code = reading.TooLarge
-		e.Message, e.Hint, e.Try = words.TooLarge()
+		e.Message, e.Hint = words.TooLarge()
 	}
+	e.Try = near(r.Problem)
 	return e
 }
 
-// noPicture says why no model tells a problem, and offers the first part of it
-// that one does.
-func noPicture(r reading.Reading, why []error) error {
+// noPicture says why no model tells a problem, and offers one near it.
+func noPicture(r reading.Reading, why error) error {
 	e := wholeText(r)
 	e.Code = reading.NoPicture
 	e.Message = "there is no picture of " + r.Problem.String()
-	reasons := make([]string, len(why))
-	for i, err := range why {
-		reasons[i] = err.Error()
-	}
-	e.Hint, e.Try = words.NoPicture(reasons), "402 − 178"
-	for _, part := range arithmetic.PartsOf(r.Problem) {
-		if fit, _ := Fitting(part); len(fit) > 0 && arithmetic.Check(part) == nil {
-			e.Try = part.String()
-			break
-		}
-	}
+	e.Hint, e.Try = words.NoPicture(r.Problem, why), near(r.Problem)
 	return e
 }
 

@@ -4,6 +4,7 @@
 package models
 
 import (
+	"errors"
 	"slices"
 
 	"modeler/arithmetic"
@@ -40,19 +41,19 @@ func Named(name string) *Model {
 }
 
 // Fitting lists the models that can tell a problem, the one to use first in
-// front. When there is none, why has the reasons of the models that a teacher
-// would reach for; it is empty when no model is meant for the kind at all.
-func Fitting(p arithmetic.Problem) (fit []*Model, why []error) {
-	for _, m := range All {
+// front. When there is none, why is the reason of the first model that tells
+// problems of that kind; it is nil when no model does.
+func Fitting(p arithmetic.Problem) (fit []*Model, why error) {
+	models := slices.Clone(All)
+	slices.SortStableFunc(models, func(a, b *Model) int { return turn(a, p.Kind) - turn(b, p.Kind) })
+	for _, m := range models {
 		err := m.Fits(p)
-		switch {
-		case err == nil:
+		if err == nil {
 			fit = append(fit, m)
-		case reachedFor(m, p.Kind):
-			why = append(why, err)
+		} else if why == nil && !errors.Is(err, telling.ErrNotMine) {
+			why = err
 		}
 	}
-	slices.SortStableFunc(fit, func(a, b *Model) int { return turn(a, p.Kind) - turn(b, p.Kind) })
 	return fit, why
 }
 

@@ -4,7 +4,7 @@ import "modeler/arithmetic"
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
-	return "they show, compare, rename, add and subtract fractions, one number on each side"
+	return "fraction bars show, compare, rename, add and subtract fractions, one number on each side"
 }
 
 // BarsNoFraction says that whole numbers need other pictures.
@@ -12,11 +12,13 @@ func BarsNoFraction() string { return "there is no fraction in it" }
 
 // BarsTooLong says that too many wholes would be needed.
 func BarsTooLong(most int64) string {
-	return "they show at most " + Name(most) + " wholes; a number line reaches farther"
+	return "fraction bars show at most " + Name(most) + " wholes; a number line reaches farther"
 }
 
 // BarsTooMany says that a list is too long.
-func BarsTooMany(most int) string { return "they order at most " + Name(int64(most)) + " numbers" }
+func BarsTooMany(most int) string {
+	return "fraction bars order at most " + Name(int64(most)) + " numbers"
+}
 
 // BarsTooFine says that parts would be too thin to see; den is how many would
 // make a whole, 0 when that is beyond counting.

@@ -20,16 +20,16 @@ const (
 
 // Why a problem does not fit on a number line.
 const (
-	LineKinds         = "it shows sums, differences, one missing number, rounding, and numbers to place or compare"
-	LineNegative      = "it starts at 0, and this goes below 0"
-	LineLarge         = "it goes to 9,999,999"
-	LineFine          = "these parts are too small to be drawn exactly; it takes denominators to about 600 and three decimal places"
+	LineKinds         = "a number line shows sums, differences, one missing number, rounding, and numbers to place or compare"
+	LineNegative      = "a number line starts at 0, and this goes below 0"
+	LineLarge         = "a number line goes to 9,999,999"
+	LineFine          = "these parts are too small to be drawn exactly; a number line takes denominators to about 600 and three decimal places"
 	LineClose         = "the points would be too close together to tell apart"
 	LineMixes         = "a sum of a decimal and a fraction has no common way of writing; write both as fractions or both as decimals"
 	LineNoSuch        = "the missing number would be less than 0"
 	LineCrowded       = "the numbers are too long to stand side by side on one line"
-	LineManyPoints    = "it has room for 1 to 6 numbers"
-	LineRoundingKinds = "it rounds whole numbers and decimals to the nearest 1, 10, 100 and so on"
+	LineManyPoints    = "a number line has room for 1 to 6 numbers"
+	LineRoundingKinds = "a number line rounds whole numbers and decimals to the nearest 1, 10, 100 and so on"
 	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
 	LineTrainTooFine  = "the hops would be too small to see beside the longest"
 )
