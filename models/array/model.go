@@ -2,6 +2,8 @@
 package array
 
 import (
+	"errors"
+
 	"modeler/arithmetic"
 	"modeler/fraction"
 	"modeler/models/notation"
@@ -42,7 +44,11 @@ const (
 func fits(p arithmetic.Problem) error {
 	w, err := work(p)
 	if err != nil {
-		return words.ArrayMisfit(p, err)
+		why := words.ArrayMisfit(p, err)
+		if why == words.ErrNoArray || errors.Is(err, arithmetic.ErrNotWhole) && p.Kind != arithmetic.PartOf {
+			return telling.NotMine(why)
+		}
+		return why
 	}
 	for _, m := range w.Moves {
 		var why error

@@ -41,19 +41,19 @@ const (
 func fits(p arithmetic.Problem) error {
 	numbers, ok := numbersOf(p)
 	if !ok {
-		return errors.New(words.BarsOtherKind())
+		return telling.NotMine(errors.New(words.BarsOtherKind()))
 	}
 	fractions := 0
 	for _, n := range numbers {
 		switch n.Form {
 		case arithmetic.Money:
-			return errors.New(words.BarsOtherKind())
+			return telling.NotMine(errors.New(words.BarsOtherKind()))
 		case arithmetic.Common, arithmetic.Mixed:
 			fractions++
 		}
 	}
 	if fractions == 0 && p.Kind != arithmetic.FractionForm && p.Kind != arithmetic.Renaming {
-		return errors.New(words.BarsNoFraction())
+		return telling.NotMine(errors.New(words.BarsNoFraction()))
 	}
 	if len(numbers) > mostListed {
 		return errors.New(words.BarsTooMany(mostListed))

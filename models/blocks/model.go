@@ -39,23 +39,23 @@ func fits(p arithmetic.Problem) error {
 	case arithmetic.Show:
 		n, ok := p.Left.(arithmetic.Number)
 		if !ok {
-			return words.BlocksKind
+			return telling.NotMine(words.BlocksKind)
 		}
 		numbers = append(numbers, n)
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
 		a, b, ok := p.Operands()
 		if !ok {
-			return words.BlocksKind
+			return telling.NotMine(words.BlocksKind)
 		}
 		numbers = append(numbers, a, b)
 	default:
-		return words.BlocksKind
+		return telling.NotMine(words.BlocksKind)
 	}
 	var values []int64
 	for _, n := range numbers {
 		v, whole := n.Int64()
 		if !whole || n.Form != arithmetic.Whole || v < 0 {
-			return words.BlocksWhole
+			return telling.NotMine(words.BlocksWhole)
 		}
 		if v > largest {
 			return words.BlocksLarge

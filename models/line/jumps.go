@@ -14,7 +14,7 @@ import (
 func planJumps(p arithmetic.Problem) (*plan, error) {
 	a, b, ok := p.Operands()
 	if !ok {
-		return nil, errors.New(words.LineKinds)
+		return nil, notMine
 	}
 	if mixesForms(a, b) {
 		return nil, errors.New(words.LineMixes)
@@ -69,7 +69,7 @@ func reason(err error) error {
 	case errors.Is(err, arithmetic.ErrOverflow):
 		return errors.New(words.LineLarge)
 	}
-	return errors.New(words.LineKinds)
+	return notMine
 }
 
 // told is the title of every picture of a problem: the problem and its answer.

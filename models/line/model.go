@@ -60,6 +60,9 @@ const largest = 9_999_999
 
 // planFor works a problem and lays it out; its error says why it does not fit.
 func planFor(p arithmetic.Problem) (*plan, error) {
+	if !hopped(p.Left) || !hopped(p.Right) {
+		return nil, notMine
+	}
 	if err := checkNumbers(p); err != nil {
 		return nil, err
 	}
@@ -78,7 +81,17 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 		}
 		return planTrains(p)
 	}
-	return nil, errors.New(words.LineKinds)
+	return nil, notMine
+}
+
+// notMine says what a number line shows, of a problem that is none of it.
+var notMine = telling.NotMine(errors.New(words.LineKinds))
+
+// hopped reports whether an expression has no operations but sums and
+// differences, which are hops.
+func hopped(e arithmetic.Expr) bool {
+	o, is := e.(arithmetic.Operation)
+	return !is || (o.Op == arithmetic.Add || o.Op == arithmetic.Subtract) && hopped(o.Left) && hopped(o.Right)
 }
 
 // checkNumbers checks every number of a problem against the bounds.

@@ -16,7 +16,7 @@ func planPoints(p arithmetic.Problem) (*plan, error) {
 	if p.Kind == arithmetic.Show {
 		n, ok := p.Left.(arithmetic.Number)
 		if !ok {
-			return nil, errors.New(words.LineKinds)
+			return nil, notMine
 		}
 		numbers = []arithmetic.Number{n}
 	}

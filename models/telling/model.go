@@ -18,8 +18,9 @@ type Model struct {
 	First    []arithmetic.Kind // the kinds for which a teacher reaches for this model first
 	Examples []string          // problems it tells; they feed the goldens, the laws, the fuzz seeds, the gallery and the docs
 
-	// Fits is nil when the model can tell the problem, or else says why not.
-	// All limits on size live here: after it, Tell cannot fail.
+	// Fits is nil when the model can tell the problem, or else says why not. Of
+	// a problem that is not one of its kind, it is [NotMine]. All limits on size
+	// live here: after it, Tell cannot fail.
 	Fits func(arithmetic.Problem) error
 
 	// Tell works the problem and tells every move.
