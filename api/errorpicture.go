@@ -77,10 +77,31 @@ func (t *Trouble) fault(s *scene.Scene, left, y, room int) {
 			}
 		}
 	}
-	from := left + scene.Advance(before, size, false)
-	wide := max(scene.Advance(at, size, false), narrow)
+	from, to := left, left+scene.Advance(at, size, false)
+	if before != "" {
+		from, to = faulty(text, left+scene.Advance(before, size, false))
+	}
+	to = max(to, from+narrow)
 	s.Add(scene.Item{Shape: text},
-		scene.Item{Role: scene.Gone, Finish: scene.Bold, Shape: scene.Line{X1: from, Y1: y + under, X2: from + wide, Y2: y + under}})
+		scene.Item{Role: scene.Gone, Finish: scene.Bold, Shape: scene.Line{X1: from, Y1: y + under, X2: to, Y2: y + under}})
+}
+
+// faulty is where the characters at fault begin and end in a typeset text; both
+// are missing when there are none.
+func faulty(text scene.Text, missing int) (from, to int) {
+	glyphs, _ := text.Typeset()
+	for _, g := range glyphs {
+		if half := scene.Advance(g.Text, text.Size, text.Bold) / 2; g.Role == scene.Gone {
+			if to == 0 {
+				from = g.X - half
+			}
+			to = g.X + half
+		}
+	}
+	if to == 0 {
+		return missing, missing
+	}
+	return from, to
 }
 
 // around cuts the text to what has room: the characters at fault, or their

@@ -68,7 +68,12 @@ type link struct {
 
 var fractionText = regexp.MustCompile(`(\d+|\?)/(\d+|\?)`)
 
-// typeset finds the fractions of a text.
+// wholesBefore matches the wholes of a mixed number in front of its fraction.
+var wholesBefore = regexp.MustCompile(`\d $`)
+
+// typeset finds the fractions of a text. The space inside a mixed number becomes a
+// hair space: the fraction has air of its own, and who copies or hears the text
+// still has a space there.
 func typeset(text string) []piece {
 	var out []piece
 	for {
@@ -76,8 +81,10 @@ func typeset(text string) []piece {
 		if at == nil {
 			break
 		}
-		if at[0] > 0 {
-			out = append(out, piece{Text: text[:at[0]]})
+		if before := text[:at[0]]; wholesBefore.MatchString(before) {
+			out = append(out, piece{Text: strings.TrimSuffix(before, " ") + "\u200a"})
+		} else if before != "" {
+			out = append(out, piece{Text: before})
 		}
 		out = append(out, piece{Num: text[at[2]:at[3]], Den: text[at[4]:at[5]]})
 		text = text[at[1]:]

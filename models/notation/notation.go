@@ -60,14 +60,41 @@ func (l Line) tight(i int) bool {
 	return i == 0 || l[i-1].Text == "(" || l[i].Text == ")" || l[i].Text == ","
 }
 
-// Runs are the terms as runs of a scene's text, with spaces as a book sets them.
+// mixed reports whether term i is the fraction of a mixed number, whose wholes
+// stand before it.
+func (l Line) mixed(i int) bool {
+	if i == 0 || l[i].Den == "" {
+		return false
+	}
+	wholes := l[i-1]
+	return wholes.Den == "" && wholes.Kind == Num && wholes.Role == l[i].Role && wholes.Text != "" &&
+		strings.Trim(wholes.Text, "0123456789,") == ""
+}
+
+// Runs are the terms as runs of a scene's text, with spaces as a book sets them:
+// none inside a mixed number. Neighbours that look alike are one run.
 func (l Line) Runs() []scene.Run {
 	var runs []scene.Run
 	for i, t := range l {
-		if !l.tight(i) {
-			runs = append(runs, scene.Run{Text: " "})
+		space := ""
+		if !l.tight(i) && !l.mixed(i) {
+			space = " "
 		}
-		runs = append(runs, scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck})
+		run := scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck}
+		last := len(runs) - 1
+		switch {
+		case last >= 0 && run.Den == "" && runs[last].Den == "" && run.Role == runs[last].Role && !run.Struck && !runs[last].Struck:
+			runs[last].Text += space + run.Text
+			continue
+		case space == "":
+		case run.Den == "":
+			run.Text = space + run.Text
+		case last >= 0 && runs[last].Den == "":
+			runs[last].Text += space
+		default:
+			runs = append(runs, scene.Run{Text: space})
+		}
+		runs = append(runs, run)
 	}
 	return runs
 }

@@ -74,3 +74,35 @@ func ExampleBlock_MathML() {
 	fmt.Println(Lines(Line{F("1", "2", scene.First), S("+"), F("1", "4", scene.Second)}).MathML())
 	// Output: <math xmlns="http://www.w3.org/1998/Math/MathML" display="block"><mrow><mfrac class="first"><mn>1</mn><mn>2</mn></mfrac><mo>+</mo><mfrac class="second"><mn>1</mn><mn>4</mn></mfrac></mrow></math>
 }
+
+func TestAMixedNumberHasNoSpaceInside(t *testing.T) {
+	mixed := Line{N("1", scene.First), F("1", "2", scene.First), S("+"), F("3", "4", scene.Second)}
+	runs := mixed.Runs()
+	if len(runs) != 4 || runs[0].Text != "1" || runs[1].Den != "2" || runs[2].Text != " + " {
+		t.Errorf("%+v", runs)
+	}
+	if got := mixed.Text(); got != "1 1/2 + 3/4" {
+		t.Errorf("in one line of text: %q", got) // 11/2 would be another number
+	}
+	for _, apart := range []Line{
+		{N("2", scene.First), F("1", "2", scene.Second)}, // two numbers
+		{S("="), F("1", "2", scene.Ink)},
+		{W("about"), F("1", "2", scene.Ink)},
+		{N("?", scene.Hidden), F("1", "2", scene.Hidden)},
+	} {
+		if runs := apart.Runs(); !strings.HasSuffix(runs[0].Text, " ") {
+			t.Errorf("no space before the fraction: %+v", runs)
+		}
+	}
+}
+
+func TestNeighborsThatLookAlikeAreOneRun(t *testing.T) {
+	runs := Line{N("8", scene.First), S("×"), N("?", scene.Ink), S("="), N("48", scene.Ink)}.Runs()
+	if len(runs) != 2 || runs[1].Text != " × ? = 48" {
+		t.Errorf("%+v", runs)
+	}
+	struck := Line{N("1", scene.Ink), {Text: "2", Struck: true}, N("3", scene.Ink)}.Runs()
+	if len(struck) != 3 {
+		t.Errorf("what is struck is no run of its own: %+v", struck)
+	}
+}

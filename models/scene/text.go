@@ -1,5 +1,7 @@
 package scene
 
+import "strings"
+
 // Sizes of text, in units. A picture is drawn PaperW wide, so that Small is
 // still 11 pixels high when it is shown on a phone 320 pixels wide.
 const (
@@ -63,18 +65,12 @@ const (
 
 // Width is the room that the line takes.
 func (t Text) Width() int {
-	w := 0
-	for _, r := range t.Runs {
-		w += t.runWidth(r)
+	right := 0
+	middles, widths := t.middles()
+	for i, w := range widths {
+		right = max(right, middles[i]+(w+1)/2)
 	}
-	return w
-}
-
-func (t Text) runWidth(r Run) int {
-	if r.Den == "" {
-		return Advance(r.Text, t.Size, t.Bold)
-	}
-	return max(Advance(r.Num, t.Size, t.Bold), Advance(r.Den, t.Size, t.Bold)) + 2*barReach*t.Size/100
+	return right
 }
 
 // Box is the room reserved for the line.
@@ -101,30 +97,30 @@ func (t Text) left() int {
 
 // Typeset places the line: its characters, the bars of its fractions and the
 // strokes through what is struck. A line of one run keeps the text's anchor;
-// in a longer line every run stands in the middle of its room, so that a
-// narrower face spreads the slack evenly.
+// in a longer line every run stands on its own middle.
 func (t Text) Typeset() (glyphs []Glyphs, bars []Line) {
+	base := t.Y + capHalf*t.Size/100
 	if len(t.Runs) == 1 && t.Runs[0].Den == "" && !t.Runs[0].Struck {
 		r := t.Runs[0]
-		return []Glyphs{{r.Text, t.X, t.Y + capHalf*t.Size/100, t.Anchor, r.Role}}, nil
+		return []Glyphs{{r.Text, t.X, base, t.Anchor, r.Role}}, nil
 	}
-	x := t.left()
-	for _, r := range t.Runs {
-		w := t.runWidth(r)
-		mid, base := x+w/2, t.Y+capHalf*t.Size/100
-		if r.Den != "" {
+	left := t.left()
+	middles, widths := t.middles()
+	for i, r := range t.Runs {
+		w, mid := widths[i], left+middles[i]
+		switch text := strings.Trim(r.Text, " "); {
+		case r.Den != "":
 			half := w/2 - barReach*t.Size/200
 			glyphs = append(glyphs,
 				Glyphs{r.Num, mid, base - stack*t.Size/100, Centre, r.Role},
 				Glyphs{r.Den, mid, base + stack*t.Size/100, Centre, r.Role})
 			bars = append(bars, Line{mid - half, t.Y, mid + half, t.Y})
-		} else {
-			glyphs = append(glyphs, Glyphs{r.Text, mid, base, Centre, r.Role})
+		case text != "":
+			glyphs = append(glyphs, Glyphs{text, mid, base, Centre, r.Role})
 		}
 		if r.Struck {
-			bars = append(bars, Line{x, t.Y + t.Size/3, x + w, t.Y - t.Size/3})
+			bars = append(bars, Line{mid - w/2, t.Y + t.Size/3, mid + w/2, t.Y - t.Size/3})
 		}
-		x += w
 	}
 	return glyphs, bars
 }
