@@ -153,7 +153,12 @@ func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
 //	   /       v
 //	--x1------x2--
 func (p *painter) hop(it scene.Item, h scene.Hop, look colours) {
-	p.with(attribute("fill", "none") + " " + p.stroke(it, look))
+	stroke := p.stroke(it, look)
+	if it.Role == scene.Moved && it.Finish == scene.Plain {
+		// The jump just made is heavier, for eyes and printers without its colour.
+		stroke = strings.Replace(stroke, `stroke-width="2.5"`, `stroke-width="4"`, 1)
+	}
+	p.with(attribute("fill", "none") + " " + stroke)
 	// A cubic with both handles at 4/3 of the rise reaches just the rise.
 	top := strconv.Itoa(h.Y - h.Rise*4/3)
 	in := (h.X2 - h.X1) / 5

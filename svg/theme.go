@@ -44,7 +44,7 @@ var colour = &Theme{
 		scene.Result: {"#ded2f4", "#5b389f", "#5b389f", "#5b389f", "#5b389f"},
 		scene.Hidden: {"#ffffff", "#5b389f", "#5b389f", "#5b389f", "#5b389f"},
 		scene.Gone:   {"#ffffff", "#616d79", "#b01f3f", "#b01f3f", "#a51a39"},
-		scene.Moved:  {"#ffec80", "#4d3900", "#4d3900", "#4d3900", "#453300"},
+		scene.Moved:  {"#ffec80", "#4d3900", "#f2bd1d", "#4d3900", "#453300"},
 		scene.Guide:  {"#ffffff", "#616d79", "#616d79", "#616d79", "#51606d"},
 		scene.Tray:   {"#f4f6f5", "#cfd6d8", "#cfd6d8", "#cfd6d8", "#51606d"},
 	},

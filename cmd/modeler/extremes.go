@@ -106,11 +106,14 @@ func hardest(e extreme, shots []shot) (best scored, ok bool) {
 func extremeGroup(e extreme, list []scored) group {
 	slices.SortStableFunc(list, func(a, b scored) int { return b.score - a.score })
 	g := group{ID: e.name, Title: e.doc}
-	of := map[string]int{}
+	of, shown := map[string]int{}, map[string]bool{}
 	for _, s := range list {
-		if of[s.kind]++; of[s.kind] > eachKind || len(g.Rows) == eachExtreme {
+		// The same problem may be dealt twice.
+		if of[s.kind] == eachKind || len(g.Rows) == eachExtreme || shown[s.command()] {
 			continue
 		}
+		of[s.kind]++
+		shown[s.command()] = true
 		g.Rows = append(g.Rows, row{ID: fmt.Sprintf("%s-%d", e.name, len(g.Rows)+1), Title: s.problem, Note: e.says(s.score),
 			Pictures: []picture{s.picture(s.kind)}})
 	}
