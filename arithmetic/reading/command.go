@@ -35,6 +35,11 @@ func (p *parser) command() (r Reading, f *fault, ok bool) {
 		r, f = p.multiple(times, n)
 		return r, f, true
 	}
+	if p.match("how many") > 0 {
+		if r, f, ok := p.howMany(); ok {
+			return r, f, true
+		}
+	}
 	for _, c := range []struct {
 		start []string
 		read  func() (Reading, *fault)
@@ -154,6 +159,38 @@ func (p *parser) one() (piece, arithmetic.Number, *fault) {
 		return c, n, oneNumber(p, c)
 	}
 	return c, n, nil
+}
+
+// howMany reads how many eighths are in 1/2, which is 1/2 = ?/8, and how many tens
+// are in 340, which is 340 in groups of 10.
+func (p *parser) howMany() (r Reading, f *fault, ok bool) {
+	here := p.i
+	p.i += p.match("how many")
+	t := p.at(0)
+	den, part := partNames[t.text]
+	size, group := places[t.text]
+	p.i++
+	inside := p.any([]string{"in", "are in", "are there in", "make", "is", "are equal to", "equal"})
+	if t.kind != word || !part && !group || !inside {
+		p.i = here
+		return r, nil, false
+	}
+	c, n, f := p.one()
+	if f == nil {
+		f = p.finish()
+	}
+	if f != nil {
+		return r, f, true
+	}
+	if part {
+		blank := arithmetic.Blank{Den: den}
+		r.Problem = arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: blank}
+		r.Spans = append(c.spans, Span{Start: t.start, End: t.end})
+		return r, nil, true
+	}
+	r.Problem = dividing(n, arithmetic.Int(size), true)
+	r.Spans = append(c.spans, Span{Start: t.start, End: t.end})
+	return r, nil, true
 }
 
 func (p *parser) factors() (Reading, *fault) {

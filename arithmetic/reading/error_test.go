@@ -170,22 +170,22 @@ try:  3/4 = 6/8
 
     50% of 12
       ^
-hint: write the percent as hundredths: 50/100 of 12
-try:  50/100 of 12
+hint: write the percent as a fraction: 50% is 50/100, or 1/2
+try:  1/2 of 12
 `},
 		{"3:15", NotYet, `times of day cannot be read yet
 
     3:15
     ^^^^
-hint: write ÷ to divide
-try:  3 ÷ 15
+hint: give minutes on their own, as in 15 + 45; write ÷ to divide
+try:  15 + 45
 `},
 		{"4 + <script>alert(1)</script>", BadCharacter, `this is the code of a page, not part of a problem
 
     4 + <script>alert(1)</script>
         ^^^^^^^^
 hint: give the problem as plain text
-try:  4 + 1
+try:  402 − 178
 `},
 		{"3 + 4 👩‍🏫", BadCharacter, `“👩🏫” is not part of a problem
 
@@ -234,7 +234,63 @@ try:  1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 1 + 2
     …2, 1/2, 1/2, half a loaf
                          ^^^^
 hint: write the problem with numbers and signs, as it stands in the book
-try:  order 1/2; 1/2; 1/2; 1/2; 1/2; 1/2; 1/2; 1/2
+try:  402 − 178
+`},
+		{"402 - 178 -", MissingNumber, `there is no number after −
+
+    402 - 178 -
+              ^
+hint: leave it out, or put a number after it
+try:  402 − 178
+`},
+		{"3 x x 4", MissingNumber, `there is no number between × and ×
+
+    3 x x 4
+      ^^^
+hint: put a number between them, or leave one of them out
+try:  3 × 4
+`},
+		{"50 000 + 1", MissingSign, `a space does not mark thousands here
+
+    50 000 + 1
+    ^^^^^^
+hint: write large numbers with a comma: 50,000
+try:  50,000 + 1
+`},
+		{"7 ÷ 2 = 3 r 1", NotYet, `a remainder cannot be read in a problem yet
+
+    7 ÷ 2 = 3 r 1
+              ^
+hint: ask for the division alone: the lesson says what is left over
+try:  7 ÷ 2
+`},
+		{"24 is a multiple of 6", NotYet, `the word “multiple” cannot be read yet
+
+    24 is a multiple of 6
+            ^^^^^^^^
+hint: divide, and see whether anything is left over
+try:  24 ÷ 6
+`},
+		{"5 m - 30 cm", UnknownWord, `the word “m” is not one that can be read
+
+    5 m - 30 cm
+      ^
+hint: write both amounts in the same unit, and leave out its name
+try:  402 − 178
+`},
+		{"3 apples + 4 apples", UnknownWord, `the word “apples” is not one that can be read
+
+    3 apples + 4 apples
+      ^^^^^^
+hint: leave out units and the names of things
+try:  3 + 4
+`},
+		{"10% of 50", NotYet, `percents cannot be read yet
+
+    10% of 50
+      ^
+hint: write the percent as a fraction: 10% is 10/100, or 1/10
+try:  1/10 of 50
 `},
 	} {
 		_, err := Read(c.text)

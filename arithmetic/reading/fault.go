@@ -3,11 +3,13 @@ package reading
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"modeler/arithmetic"
+	"modeler/fraction"
 )
 
 // fault is an error whose mend is still to be chosen: the first of the tries that
@@ -67,8 +69,7 @@ func badCharacter(text []rune, i int) *fault {
 		"use numbers, plain words and the signs + − × ÷ / = < >", []string{swap(text, i, stop, " "), swap(text, i, stop, "")}}
 	switch text[i] {
 	case '%':
-		f.code, f.end, f.message = NotYet, i+1, "percents cannot be read yet"
-		f.hint, f.tries = "write the percent as hundredths: 50/100 of 12", []string{swap(text, i, i+1, "/100")}
+		return percent(text, i)
 	case '≤', '≥', '≠':
 		f.code, f.end, f.message = NotYet, i+1, string(text[i])+" cannot be read yet"
 		f.hint, f.tries = "use =, < or >", []string{swap(text, i, i+1, map[rune]string{'≤': "<", '≥': ">", '≠': "="}[text[i]])}
@@ -80,6 +81,22 @@ func badCharacter(text []rune, i int) *fault {
 		f.message, f.hint = "there is a hidden control character here", "delete it, or type the problem again"
 	} else if !unicode.IsPrint(text[i]) {
 		f.message, f.hint = "there is a character here that cannot be shown", "delete it, or type the problem again"
+	}
+	return f
+}
+
+// percent offers the fraction that a percent is: 1/10 for 10%.
+func percent(text []rune, i int) *fault {
+	f := &fault{NotYet, i, i + 1, "percents cannot be read yet", "write the percent as a fraction: 50% is 50/100, or 1/2",
+		[]string{swap(text, i, i+1, "/100")}}
+	start := i
+	for start > 0 && isDigit(text[start-1]) {
+		start--
+	}
+	if n, err := strconv.ParseInt(string(text[start:i]), 10, 64); err == nil && n > 0 && n < 100 && (start == 0 || text[start-1] != '.') {
+		part := fraction.Must(n, 100)
+		f.hint = fmt.Sprintf("write the percent as a fraction: %d%% is %s, or %s", n, part, part.Simplest())
+		f.tries = []string{swap(text, start, i+1, part.Simplest().String())}
 	}
 	return f
 }
@@ -129,8 +146,13 @@ func noOperand(p *parser) *fault {
 	case t.kind == closed && before.kind == end:
 		return notOpened(p, t)
 	case before.kind != end && (t.kind == end || t.kind == closed || t.kind == stop || t.kind == separator):
-		return &fault{MissingNumber, before.start, before.end, "there is no number after " + before.shown(),
+		f := &fault{MissingNumber, before.start, before.end, "there is no number after " + before.shown(),
 			"put a number after it, or ? for one that is to be found", insert(before.end, after(before))}
+		if p.count > 1 { // 402 − 178 −
+			f.hint = "leave it out, or put a number after it"
+			f.tries = append([]string{swap(p.text, before.start, before.end, "")}, f.tries...)
+		}
+		return f
 	case t.kind == word:
 		return misplaced(p, t)
 	}
@@ -146,12 +168,34 @@ func after(t token) string {
 	return " 2 "
 }
 
-func isMark(t token) bool { return t.kind == sign || t.kind == relation || t.kind == slash }
+func isMark(t token) bool {
+	return t.kind == sign || t.kind == relation || t.kind == slash || t.kind == word && t.text == "x"
+}
 
+// misplaced is the fault of a known word in a place where it says nothing. Only
+// words in front of all numbers or behind them can be left out without making
+// another problem of the text.
 func misplaced(p *parser, t token) *fault {
-	return &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " does not fit here",
-		"write the problem with numbers and signs, as it stands in the book",
-		[]string{swap(p.text, t.start, len(p.text), ""), swap(p.text, t.start, t.end, ""), swap(p.text, 0, t.end, "")}}
+	f := &fault{UnknownWord, t.start, t.end, "the word " + t.quoted() + " does not fit here",
+		"write the problem with numbers and signs, as it stands in the book", nil}
+	first, last := slices.IndexFunc(p.tokens, isNumber), len(p.tokens)-1
+	for last > 0 && !isNumber(p.tokens[last]) {
+		last--
+	}
+	switch {
+	case first < 0:
+	case t.start >= p.tokens[last].end:
+		f.tries = []string{swap(p.text, t.start, len(p.text), "")}
+	case t.end <= p.tokens[first].start:
+		f.tries = []string{string(p.text[t.end:]), string(p.text[p.tokens[first].start:])}
+	}
+	return f
+}
+
+func isNumber(t token) bool {
+	_, named := small[t.text]
+	_, part := partNames[t.text]
+	return t.kind == number || t.kind == blank || t.kind == blankPart || t.kind == word && (named || part)
 }
 
 // leftover is the fault of what stands behind an expression and does not go on
@@ -188,6 +232,10 @@ func (p *parser) missingSign(t token) *fault {
 	f := &fault{MissingSign, before.start, t.end, "there is no sign between the two numbers",
 		"put + or - between them", []string{with(" + "), with(" = ")}}
 	switch {
+	case isThousands(before, t):
+		whole := string(p.text[before.start:before.end]) + "," + string(p.text[t.start:t.end])
+		f.message, f.hint = "a space does not mark thousands here", "write large numbers with a comma: "+whole
+		f.tries = append([]string{swap(p.text, before.start, t.end, whole)}, f.tries...)
 	case before.kind == number && t.kind == number && before.num.Form == arithmetic.Whole && t.num.Form == arithmetic.Common:
 		if t.num.Value.Sign() > 0 {
 			f.code, f.message = BadNumber, "the fraction in a mixed number is less than 1"
@@ -205,6 +253,13 @@ func (p *parser) missingSign(t token) *fault {
 		f.message = "there is no sign in front of the number"
 	}
 	return f
+}
+
+// isThousands reports whether two numbers side by side can only be one with a
+// space in it: 50 000.
+func isThousands(before, t token) bool {
+	return before.kind == number && t.kind == number && before.num.Form == arithmetic.Whole && len(before.text) <= 3 &&
+		before.num.Value.Sign() > 0 && len(t.text) == 3 && t.text[0] == '0' && t.num.Form == arithmetic.Whole
 }
 
 // comma is the fault of a comma that is neither in a number nor in a list.

@@ -71,8 +71,8 @@ func zeroOverBlank(text []rune, t token) *fault {
 }
 
 func clock(text []rune, first, last token) *fault {
-	return &fault{NotYet, first.start, last.end, "times of day cannot be read yet", "write ÷ to divide",
-		[]string{swap(text, first.end, last.start, " ÷ ")}}
+	return &fault{NotYet, first.start, last.end, "times of day cannot be read yet",
+		"give minutes on their own, as in 15 + 45; write ÷ to divide", []string{"15 + 45"}}
 }
 
 // The faults of blanks.

@@ -29,7 +29,7 @@ func (p *parser) list() ([]piece, *fault) {
 		if p.at(0).kind == blank && !p.isQuestionMark() {
 			p.i++
 		}
-		if p.i == here {
+		if p.i == here && p.at(0).kind != number { // a space alone also stands between two numbers
 			return all, nil
 		}
 	}

@@ -4,38 +4,145 @@ import (
 	"cmp"
 	"slices"
 	"strings"
+
+	"modeler/arithmetic"
 )
 
 // checkWords finds the first word that the reader does not know.
 func (p *parser) checkWords() *fault {
-	unknown := func(t token) bool { return t.kind == word && !slices.Contains(vocabulary, t.text) }
-	strange := 0
+	var strange []token
 	for _, t := range p.tokens {
-		if unknown(t) {
-			strange++
+		if t.kind == word && !slices.Contains(vocabulary, t.text) {
+			strange = append(strange, t)
 		}
 	}
-	for i, t := range p.tokens {
-		if !unknown(t) {
-			continue
+	if len(strange) == 0 {
+		return nil
+	}
+	for _, t := range strange {
+		if explain, ok := explained[t.text]; ok {
+			return explain(p, t)
 		}
-		f := &fault{UnknownWord, t.start, t.end, "the word " + quote(strings.Map(inked, string(p.text[t.start:t.end]))) + " is not one that can be read",
-			"write the problem with numbers and signs, as it stands in the book", nil}
-		if strange > 3 {
-			f.hint = "stories cannot be read yet: write the problem in numbers and signs"
-		} else if i > 0 && p.tokens[i-1].kind == number {
-			f.hint = "leave out units and the names of things"
-		}
-		for i, w := range nearest(t.text) {
-			if i == 0 && strange <= 3 {
-				f.hint = "perhaps " + quote(w) + " was meant"
-			}
-			f.tries = append(f.tries, swap(p.text, t.start, t.end, w))
-		}
-		f.tries = append(f.tries, swap(p.text, t.start, t.end, ""))
+	}
+	t := strange[0]
+	f := &fault{UnknownWord, t.start, t.end, "the word " + quote(strings.Map(inked, string(p.text[t.start:t.end]))) + " is not one that can be read",
+		"write the problem with numbers and signs, as it stands in the book", nil}
+	if len(strange) > 3 {
+		f.hint = "stories cannot be read yet: write the problem in numbers and signs"
+	} else if p.before(t).kind == number {
+		f.hint = "leave out units and the names of things"
+	}
+	if unlike(strange) {
+		f.hint = "write both amounts in the same unit, and leave out its name"
 		return f
 	}
-	return nil
+	for i, w := range nearest(t.text) {
+		meant := swap(p.text, t.start, t.end, w)
+		if len(strange) == 1 {
+			if _, still := read(meant); still != nil && len(still.tries) == 0 {
+				continue
+			}
+		}
+		if i == 0 && len(strange) <= 3 {
+			f.hint = "perhaps " + quote(w) + " was meant"
+		}
+		f.tries = append(f.tries, meant)
+	}
+	if without, ok := p.without(strange); ok {
+		f.tries = append(f.tries, without)
+	}
+	return f
+}
+
+// before is the token in front of another.
+func (p *parser) before(t token) token {
+	for i := 1; i < len(p.tokens); i++ {
+		if p.tokens[i].start == t.start {
+			return p.tokens[i-1]
+		}
+	}
+	return token{}
+}
+
+// without is the text without the words that cannot be read, where they name what
+// the numbers count or stand at an end, and what is left can be read as it is.
+func (p *parser) without(strange []token) (string, bool) {
+	named := token{}
+	for _, t := range strange {
+		before := p.before(t)
+		atEnd := t.start == p.tokens[0].start || p.tokens[len(p.tokens)-2].start == t.start
+		if before.kind != number && before.start != named.start && !atEnd {
+			return "", false
+		}
+		named = t
+	}
+	var b strings.Builder
+	from := 0
+	for _, t := range strange {
+		// One character can fold to several words.
+		b.WriteString(string(p.text[from:max(from, t.start)]))
+		from = max(from, t.end)
+	}
+	b.WriteString(string(p.text[from:]))
+	_, f := read(b.String())
+	return b.String(), f == nil
+}
+
+// units are the names of measures, by what stands for the same one.
+var units = map[string]string{"m": "meter", "meters": "meter", "meter": "meter", "cm": "centimeter", "centimeters": "centimeter",
+	"mm": "millimeter", "millimeters": "millimeter", "km": "kilometer", "kilometers": "kilometer", "kg": "kilogram", "kilograms": "kilogram",
+	"g": "gram", "grams": "gram", "l": "liter", "liters": "liter", "ml": "milliliter", "milliliters": "milliliter",
+	"ft": "foot", "foot": "foot", "feet": "foot", "inch": "inch", "inches": "inch", "yd": "yard", "yards": "yard", "yard": "yard",
+	"mile": "mile", "miles": "mile", "lb": "pound", "pounds": "pound", "oz": "ounce", "ounces": "ounce", "h": "hour", "hr": "hour",
+	"hours": "hour", "hour": "hour", "min": "minute", "minutes": "minute", "minute": "minute", "s": "second", "sec": "second", "seconds": "second",
+	"days": "day", "day": "day", "weeks": "week", "week": "week", "cups": "cup", "cup": "cup", "pints": "pint", "quarts": "quart", "gallons": "gallon"}
+
+// unlike reports whether some words are names of different measures, whose
+// amounts cannot be put together as they stand.
+func unlike(list []token) bool {
+	one := ""
+	for _, t := range list {
+		unit := units[t.text]
+		if unit != "" && one != "" && unit != one {
+			return true
+		}
+		one = cmp.Or(unit, one)
+	}
+	return false
+}
+
+// explained are words for what cannot be read yet.
+var explained = map[string]func(*parser, token) *fault{
+	"r": remainder, "rem": remainder, "remainder": remainder,
+	"multiple": multipleOf, "divisible": multipleOf,
+}
+
+// remainder is the fault of a claim that names what is left over.
+func remainder(p *parser, t token) *fault {
+	f := &fault{NotYet, t.start, t.end, "a remainder cannot be read in a problem yet",
+		"ask for the division alone: the lesson says what is left over", nil}
+	for i, mark := range p.tokens {
+		if i > 0 && (mark.kind == relation || relations[mark.text] == arithmetic.Equal && mark.kind == word) {
+			f.tries = []string{string(p.text[:mark.start])}
+			break
+		}
+	}
+	return f
+}
+
+// multipleOf is the fault of a claim that one number is so many times another.
+func multipleOf(p *parser, t token) *fault {
+	f := &fault{NotYet, t.start, t.end, "the word " + t.quoted() + " cannot be read yet", "divide, and see whether anything is left over", nil}
+	var list []token
+	for _, n := range p.tokens {
+		if n.kind == number {
+			list = append(list, n)
+		}
+	}
+	if len(list) == 2 {
+		f.tries = []string{list[0].text + " ÷ " + list[1].text}
+	}
+	return f
 }
 
 // nearest is the words of the vocabulary that a word can have been meant for, at

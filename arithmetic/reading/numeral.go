@@ -15,19 +15,29 @@ func (p *parser) numberWord() (token, bool) {
 		p.i++
 		return fractionToken(t, 1, den, t.end), true
 	}
+	if p.match("dozen") > 0 { // a dozen
+		p.i++
+		return token{kind: number, start: t.start, end: t.end, text: t.text, num: arithmetic.Int(dozen)}, true
+	}
 	n, ok := p.belowThousand()
 	if p.match("thousand") > 0 {
 		p.i++
-		rest, _ := p.belowThousand()
-		n, ok = max(n, 1)*1000+rest, true
+		n, ok = max(n, 1)*1000+p.after(p.belowThousand), true
 	}
 	if !ok {
 		p.i = here
 		return token{}, false
 	}
+	if p.match("dozen") > 0 {
+		p.i++
+		n *= dozen
+	}
 	t.kind, t.end, t.num = number, p.at(-1).end, arithmetic.Int(n)
 	return t, true
 }
+
+// dozen is twelve.
+const dozen = 12
 
 // articles passes the small words in front of a number.
 func (p *parser) articles() {
@@ -41,10 +51,25 @@ func (p *parser) belowThousand() (n int64, ok bool) {
 	n, ok = p.belowHundred()
 	if p.match("hundred") > 0 && n < 10 {
 		p.i++
-		rest, _ := p.belowHundred()
-		return max(n, 1)*100 + rest, true
+		return max(n, 1)*100 + p.after(p.belowHundred), true
 	}
 	return n, ok
+}
+
+// after reads the rest of a number behind hundred or thousand; British schools
+// say "and" before it. In a list, and in front of a fraction, "and" is no part of
+// a whole number.
+func (p *parser) after(read func() (int64, bool)) int64 {
+	here := p.i
+	if p.at(0).kind == word && p.at(0).text == "and" && !p.listing {
+		p.i++
+	}
+	rest, ok := read()
+	if _, part := partNames[p.at(0).text]; !ok || p.i > here+1 && part && p.at(0).kind == word {
+		p.i = here
+		return 0
+	}
+	return rest
 }
 
 // belowHundred reads tens and ones in words.

@@ -177,6 +177,10 @@ func (p *parser) numeral(t token) (piece, *fault) {
 		t = fractionToken(t, n, den, p.at(0).end)
 		p.i++
 	}
+	if v, whole := t.num.Int64(); whole && t.num.Form == arithmetic.Whole && t.kind == number && p.match("dozen") > 0 && v <= MaxWhole/dozen {
+		t.num, t.end = arithmetic.Int(v*dozen), p.at(0).end // 2 dozen
+		p.i++
+	}
 	if !p.listing && p.match("and") == 1 && t.num.Form == arithmetic.Whole {
 		here := p.i
 		p.i++

@@ -1,14 +1,21 @@
 package reading
 
-import "strings"
+import (
+	"strings"
+
+	"modeler/arithmetic"
+)
 
 // RestorePlus puts back a plus sign that was lost in a query string, where every
 // standard library decodes it as a space: 345 278 becomes 345 + 278. It does so
 // where two numbers, or a number and a bracket, stand side by side with a space
-// between, and are not a mixed number; where there is an equal sign also beside a
-// blank. All else stays as it is.
+// between, and are not written like a mixed number, 1 5/4 included; where there is an equal sign also beside a
+// blank. All else, and what can be read as it is, stays.
 func RestorePlus(text string) string {
 	if len(text) > 4*MaxText {
+		return text
+	}
+	if _, f := read(text); f == nil {
 		return text
 	}
 	runes := []rune(text)
@@ -38,7 +45,8 @@ func RestorePlus(text string) string {
 	for i := 1; i < len(tokens); i++ {
 		left, right := tokens[i-1], tokens[i]
 		gap := string(runes[left.end:max(left.end, right.start)])
-		if ends(left) && starts(right) && gap != "" && strings.TrimSpace(gap) == "" {
+		improper := left.num.Form == arithmetic.Whole && right.num.Form == arithmetic.Common && left.kind == number && right.kind == number
+		if ends(left) && starts(right) && gap != "" && strings.TrimSpace(gap) == "" && !improper {
 			b.WriteString(string(runes[from:left.end]) + " + ")
 			from = right.start
 		}

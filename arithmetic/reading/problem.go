@@ -233,6 +233,9 @@ func operation(o arithmetic.Operation, c piece) (arithmetic.Problem, []arithmeti
 	if !grouped && !c.sign.sharing && b.Value.Sign() > 0 && a.Value.Cmp(b.Value) >= 0 {
 		also = append(also, dividing(a, b, true))
 	}
+	if c.signText != "/" && !grouped && a.Value.Sign() > 0 && a.Value.Cmp(b.Value) < 0 && fits(a, b) { // CCSS 5.NF.B.3
+		also = append(also, arithmetic.Problem{Kind: arithmetic.Show, Left: over(a, b)})
+	}
 	if c.signText == "/" && fits(a, b) {
 		also = append(also, arithmetic.Problem{Kind: arithmetic.Show, Left: over(a, b)})
 	}

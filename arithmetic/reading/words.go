@@ -231,6 +231,6 @@ var vocabulary = func() []string {
 	add(slices.Collect(maps.Keys(partNames))...)
 	add(slices.Collect(maps.Keys(multiples))...)
 	add(slices.Collect(maps.Keys(choosing))...)
-	add("compare", "round off", "halve", "same")
+	add("compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over")
 	return slices.Sorted(maps.Keys(known))
 }()
