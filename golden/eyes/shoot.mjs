@@ -1,22 +1,27 @@
-// Draws pictures in a real browser and gives the pixels back.
+// Draws pictures in a real browser and with resvg and gives the pixels back.
 //
-// Standard input: {"browser": path, "pictures": [{"name", "svg"}]}
-// Standard output: one PNG in base64 for each picture, as a JSON array
-import { request, withPage } from './browser.mjs';
+// Standard input, a line each: {"browser": path}, then {"name", "svg"} for every
+// picture. Standard output: an array of {"chromium", "resvg"}, PNGs in base64.
+import { Resvg } from '@resvg/resvg-js';
+import { values, withPage } from './browser.mjs';
 
-const { browser, pictures } = await request();
-const shots = await withPage(browser, async (page) => {
+const input = values();
+const { value: order } = await input.next();
+const shots = await withPage(order.browser, async (page) => {
   const shots = [];
-  for (const { svg } of pictures) {
-    await page.setContent('<!DOCTYPE html><html lang="en"><body style="margin:0"></body></html>');
+  for await (const { svg } of input) {
     // As an image, which is how other pages show it.
-    await page.evaluate(async (svg) => {
+    const [width, height] = await page.evaluate(async (svg) => {
       const img = new Image();
+      img.style.display = 'block';
       img.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
-      document.body.append(img);
       await img.decode();
+      document.body.replaceChildren(img);
+      return [img.width, img.height];
     }, svg);
-    shots.push((await page.locator('img').screenshot()).toString('base64'));
+    const chromium = await page.screenshot({ clip: { x: 0, y: 0, width, height }, fullPage: height > 1200 });
+    const resvg = new Resvg(svg, { font: { loadSystemFonts: false } }).render().asPng();
+    shots.push({ chromium: chromium.toString('base64'), resvg: resvg.toString('base64') });
   }
   return shots;
 });

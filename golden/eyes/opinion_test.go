@@ -1,0 +1,294 @@
+package eyes
+
+import (
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+	"testing"
+
+	"modeler/arithmetic"
+	"modeler/arithmetic/reading"
+	"modeler/golden/laws"
+	"modeler/golden/problems"
+	"modeler/models"
+	"modeler/models/words"
+)
+
+// question is a problem as the script gets it: its numbers as they are typed.
+type question struct {
+	Kind  string         `json:"kind"`
+	Left  any            `json:"left"`
+	Right any            `json:"right"`
+	List  []string       `json:"list"`
+	To    int64          `json:"to"`
+	Blank map[string]any `json:"blank"`
+}
+
+// opinion is what a library says of a problem. Fields that do not apply are empty.
+type opinion struct {
+	Value, Quotient, Remainder, Blank, Mixed string
+	Order                                    int
+	Sorted, Pairs                            []string
+}
+
+func ask(p arithmetic.Problem) question {
+	q := question{Kind: string(p.Kind), Left: typed(p.Left), Right: typed(p.Right), To: p.To,
+		Blank: map[string]any{"num": p.Blank.Num, "den": p.Blank.Den}}
+	for _, n := range p.List {
+		q.List = append(q.List, n.String())
+	}
+	return q
+}
+
+func typed(e arithmetic.Expr) any {
+	switch e := e.(type) {
+	case arithmetic.Number:
+		return e.String()
+	case arithmetic.Operation:
+		return map[string]any{"op": e.Op.String(), "left": typed(e.Left), "right": typed(e.Right)}
+	}
+	return nil
+}
+
+// closeTo squared is how far an endless decimal may be from the exact value: the decimal
+// library works with 80 digits.
+var closeTo = big.NewRat(1, arithmetic.Power10(18))
+
+// same reports whether a library's number is a number of the answer.
+func same(theirs, ours string) bool {
+	a, okA := value(theirs)
+	b, okB := value(ours)
+	if !okA || !okB {
+		return false
+	}
+	d := new(big.Rat).Sub(a, b)
+	if len(theirs) < 60 { // it is exact
+		return d.Sign() == 0
+	}
+	return d.Abs(d).Cmp(new(big.Rat).Mul(closeTo, closeTo)) < 0
+}
+
+// value is a number as people write it: 1,204, 6/8, 1 1/2, 0.30, $5.00.
+func value(text string) (*big.Rat, bool) {
+	whole, part, mixed := strings.Cut(strings.NewReplacer(",", "", "$", "").Replace(text), " ")
+	a, ok := new(big.Rat).SetString(whole)
+	if !ok || !mixed {
+		return a, ok
+	}
+	b, ok := new(big.Rat).SetString(part)
+	if !ok {
+		return nil, false
+	}
+	return a.Add(a, b), true
+}
+
+// agrees compares an answer, as it is printed for people, with an opinion.
+func agrees(p arithmetic.Problem, answer string, o opinion) error {
+	differs := fmt.Errorf("%s: the answer is %q, a library says %+v", p, answer, o)
+	parts := strings.Split(answer, " = ")
+	switch p.Kind {
+	case arithmetic.Claim:
+		truth := map[arithmetic.Relation]int{arithmetic.Less: -1, arithmetic.Equal: 0, arithmetic.Greater: 1}[p.Rel] == o.Order
+		if answer != fmt.Sprint(truth) {
+			return differs
+		}
+		return nil
+	case arithmetic.Comparison:
+		if !strings.Contains(answer, [...]string{" < ", " = ", " > "}[o.Order+1]) {
+			return differs
+		}
+		return nil
+	case arithmetic.Ordering:
+		return inOrder(answer, o.Sorted, differs)
+	case arithmetic.Factors:
+		if strings.ReplaceAll(answer, ",", "") != strings.Join(o.Pairs, " ") {
+			return differs
+		}
+		return nil
+	case arithmetic.Renaming:
+		num, den, _ := strings.Cut(parts[0], "/")
+		if filled := map[bool]string{true: num, false: den}[p.Blank.Num == 0]; !same(o.Blank, filled) {
+			return differs
+		}
+	case arithmetic.Division:
+		if q, r, left := strings.Cut(answer, " remainder "); left {
+			if same(o.Quotient, q) && same(o.Remainder, r) {
+				return nil
+			}
+			return differs
+		}
+	}
+	for _, part := range parts {
+		if !same(o.Value, part) {
+			return differs
+		}
+	}
+	last := parts[len(parts)-1]
+	if o.Mixed != "" && (p.Kind == arithmetic.MixedForm && last != o.Mixed || p.Kind == arithmetic.SimplestForm && !slices.Contains([]string{o.Mixed, o.Value}, last)) {
+		return differs
+	}
+	return nil
+}
+
+// inOrder checks the numbers of an ordering one by one, and the signs between them.
+func inOrder(answer string, sorted []string, differs error) error {
+	var signs []string
+	for _, word := range strings.Fields(answer) {
+		if word == "<" || word == "=" {
+			signs = append(signs, word)
+		}
+	}
+	numbers := strings.Split(strings.ReplaceAll(answer, " = ", " < "), " < ")
+	if len(numbers) != len(sorted) {
+		return differs
+	}
+	for i, n := range numbers {
+		if !same(sorted[i], n) || i > 0 && (signs[i-1] == "=") != same(sorted[i-1], n) {
+			return differs
+		}
+	}
+	return nil
+}
+
+// taught is how many lessons are compared.
+const taught = 12000
+
+// TestTwoLibrariesAgree types random problems, has them taught, and compares the
+// answers with those of two libraries, which work the problems as they were
+// dealt and not as they were read; and with those of math/big.
+func TestTwoLibrariesAgree(t *testing.T) {
+	t.Parallel()
+	d := problems.Deal(21)
+	type lesson struct {
+		arithmetic.Problem
+		answer string
+	}
+	var lessons []lesson
+	tally, none := map[string]int{}, 0
+	var opinions []struct{ Fraction, Decimal opinion }
+	runNode(t, "opine.mjs", func(send func(any)) {
+		for len(lessons) < taught && none < taught {
+			p := d.Next()
+			priced := false
+			if d.IntN(2) == 0 {
+				p, priced = price(p)
+			}
+			l, err := models.Teach(p.String(), "")
+			if err != nil {
+				none++ // package golden knows why
+				continue
+			}
+			if err := laws.TrueAnswer(&laws.Lesson{Model: l.Model, Problem: p, Truth: truth(t, p), Telling: l.Telling}); err != nil {
+				t.Errorf("%s: math/big: %v", p, err)
+			}
+			lessons = append(lessons, lesson{p, words.Answer(l.Problem, l.Answer)})
+			tally[string(p.Kind)]++
+			if priced {
+				tally["of these, money"]++
+			}
+			if strings.Contains(lessons[len(lessons)-1].answer, "remainder") {
+				tally["of these, with a remainder"]++
+			}
+			send(ask(p))
+		}
+	}, &opinions)
+	if len(lessons) < taught || len(opinions) != len(lessons) {
+		t.Fatalf("%d opinions of %d lessons", len(opinions), len(lessons))
+	}
+	for i, l := range lessons {
+		for name, o := range map[string]opinion{"fraction.js": opinions[i].Fraction, "decimal.js": opinions[i].Decimal} {
+			if err := agrees(l.Problem, l.answer, o); err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+		}
+	}
+	for _, kind := range problems.Kinds {
+		if tally[string(kind)] == 0 {
+			t.Errorf("no lesson of the kind %q was compared", kind)
+		}
+	}
+	t.Logf("%d lessons: %v; %d problems have none", len(lessons), tally, none)
+}
+
+func truth(t *testing.T, p arithmetic.Problem) problems.Truth {
+	t.Helper()
+	truth, err := problems.Work(p)
+	if err != nil {
+		t.Fatalf("%s: %v", p, err)
+	}
+	return truth
+}
+
+// price makes dollars of the decimals with two places in a problem; ok says
+// whether there were any.
+func price(p arithmetic.Problem) (_ arithmetic.Problem, ok bool) {
+	var dollars func(e arithmetic.Expr) arithmetic.Expr
+	dollars = func(e arithmetic.Expr) arithmetic.Expr {
+		switch e := e.(type) {
+		case arithmetic.Number:
+			if e.Form == arithmetic.Decimal && e.Places == 2 {
+				e.Form, ok = arithmetic.Money, true
+			}
+			return e
+		case arithmetic.Operation:
+			e.Left, e.Right = dollars(e.Left), dollars(e.Right)
+			return e
+		}
+		return e
+	}
+	p.Left, p.Right = dollars(p.Left), dollars(p.Right)
+	return p, ok
+}
+
+// TestAWrongAnswerIsSeen asks the libraries about problems and then holds wrong
+// answers against what they say.
+func TestAWrongAnswerIsSeen(t *testing.T) {
+	cases := []struct {
+		typed string
+		right string
+		wrong []string
+	}{
+		{"402 - 178", "224", []string{"225", "223.9999999999999999999", "$22.4", "?", ""}},
+		{"1/3 + 1/6", "3/6 = 1/2", []string{"3/6 = 1/3", "2/9", "0.5000000000000001"}},
+		{"17 ÷ 5", "3 remainder 2", []string{"3 remainder 3", "2 remainder 7", "3"}},
+		{"compare 3/4 and 5/8", "3/4 > 5/8", []string{"3/4 < 5/8", "3/4 = 5/8"}},
+		{"3/4 = 6/8", "true", []string{"false", ""}},
+		{"order 1/2; 1/3; 2/4", "1/3 < 1/2 = 2/4", []string{"1/2 = 2/4 < 1/3", "1/3 < 1/2 < 2/4", "1/3 < 1/2", "1/3 = 1/2 = 2/4"}},
+		{"factors of 12", "1 × 12, 2 × 6, 3 × 4", []string{"1 × 12, 2 × 6", "1 × 12, 2 × 6, 3 × 5"}},
+		{"round 347 to the nearest 10", "350", []string{"340", "300"}},
+		{"1/2 = ?/8", "4/8", []string{"5/8", "4/7", "1/2"}},
+		{"8 × ? = 48", "6", []string{"7", "384"}},
+		{"7/4 as a mixed number", "1 3/4", []string{"7/4", "1 2/4", "1 6/8"}},
+		{"6/8 in simplest form", "3/4", []string{"6/8", "2/3"}},
+		{"$5.00 - $3.27", "$1.73", []string{"$1.74", "$173"}},
+		{"0.3 + 0.45", "0.75", []string{"0.48", "7.5"}},
+		{"2 × (8 + 7)", "30", []string{"23"}},
+		{"1/3 of 12", "4", []string{"36", "3"}},
+	}
+	var list []arithmetic.Problem
+	var opinions []struct{ Fraction, Decimal opinion }
+	runNode(t, "opine.mjs", func(send func(any)) {
+		for _, c := range cases {
+			r, err := reading.Read(c.typed)
+			if err != nil {
+				t.Fatal(err)
+			}
+			list = append(list, r.Problem)
+			send(ask(r.Problem))
+		}
+	}, &opinions)
+	for i, c := range cases {
+		for name, o := range map[string]opinion{"fraction.js": opinions[i].Fraction, "decimal.js": opinions[i].Decimal} {
+			if err := agrees(list[i], c.right, o); err != nil {
+				t.Errorf("%s: %v", name, err)
+			}
+			for _, wrong := range c.wrong {
+				// Only fraction.js knows the names of fractions; a decimal is a value.
+				if err := agrees(list[i], wrong, o); err == nil && (o.Mixed != "" || !same(wrong, c.right)) {
+					t.Errorf("%s: %s: nothing is said of %q", name, c.typed, wrong)
+				}
+			}
+		}
+	}
+}
