@@ -72,13 +72,20 @@ func matches(lines []string, tag string) bool {
 	return false
 }
 
-// open lets pages of other places use what /v1/ serves.
+// open lets pages of other places use all that is under /v1/, errors and what a
+// browser asks beforehand included (Fetch standard, CORS protocol).
 func open(h http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		head := w.Header()
-		head.Set("Access-Control-Allow-Origin", "*")
-		head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, X-Picture-Error")
-		head.Set("Cross-Origin-Resource-Policy", "cross-origin")
+		if head := w.Header(); strings.HasPrefix(r.URL.Path, "/v1/") {
+			head.Set("Access-Control-Allow-Origin", "*")
+			head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, X-Picture-Error")
+			head.Set("Cross-Origin-Resource-Policy", "cross-origin")
+			if r.Method == http.MethodOptions {
+				head.Set("Access-Control-Allow-Methods", "GET, HEAD, OPTIONS")
+				head.Set("Access-Control-Allow-Headers", "*")
+				head.Set("Access-Control-Max-Age", "86400")
+			}
+		}
 		h.ServeHTTP(w, r)
 	})
 }

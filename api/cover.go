@@ -37,7 +37,7 @@ func newCover(style string) cover {
 	for _, t := range words.Topics {
 		one := topic{Title: t.Title, Text: t.Story, Story: linkTo(t.Problem, "")}
 		if l, err := models.Teach(t.Problem, ""); err == nil {
-			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true}, l.Whole, true)
+			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true}, l.Whole, false)
 			seen[l.Problem.String()] = true
 		}
 		c.Topics = append(c.Topics, one)

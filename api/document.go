@@ -125,8 +125,12 @@ func lessonAnswer(q query) (answer, error) {
 		return answer{}, err
 	}
 	a := answer{kind: "application/json", body: NewDocument(l, model).JSON(), life: lasting, policy: sealed}
-	// The document has the problem as it was given, so no other URL gives quite
-	// the same one, and the body is what is tagged.
+	// The document has the problem as it was given, and so has its URL; the body
+	// is what is tagged.
+	a.location = "/v1/lesson.json?problem=" + encode(q["problem"])
+	if model != "" {
+		a.location += "&model=" + encode(model)
+	}
 	a.tag = tagOf(string(a.body))
 	return a, nil
 }

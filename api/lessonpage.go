@@ -6,7 +6,6 @@ import (
 	"strconv"
 
 	"modeler/arithmetic"
-	"modeler/arithmetic/reading"
 	"modeler/models"
 	"modeler/models/words"
 )
@@ -83,7 +82,7 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 	}
 	v.Steps, v.Size = moves(l, p), size(l.Steps)
 	v.need(l)
-	v.Whole = show(p, l.Whole, true)
+	v.Whole = show(p, l.Whole, false)
 	hidden := p
 	hidden.Hidden = true
 	v.HiddenURL = hidden.URL()
@@ -104,7 +103,7 @@ func moves(l models.Lesson, p Picture) []move {
 		p.Step = i + 1
 		rows = append(rows, move{
 			N: i + 1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
-			Picture: show(p, s.Scene, i > 1),
+			Picture: show(p, s.Scene, false),
 			// Every text in it is escaped where it is written.
 			Symbols: template.HTML(s.Symbols.MathML()),
 		})
@@ -114,19 +113,17 @@ func moves(l models.Lesson, p Picture) []move {
 
 // need lists the pieces, and what a grown-up should know about them.
 func (v *lessonPage) need(l models.Lesson) {
-	var names, hands []string
+	var names []string
+	cut := false
 	for _, piece := range l.Pieces {
-		names = append(names, piece.Name)
+		names, cut = append(names, piece.Name), cut || piece.Cut
 		text := piece.Name
 		if piece.Count > 0 {
 			text = arithmetic.Grouped(piece.Count) + " " + text
 		}
 		v.Pieces = append(v.Pieces, text)
 	}
-	for _, s := range l.Steps {
-		hands = append(hands, s.Hands.String())
-	}
-	v.Cautions = words.Cautions(names, hands)
+	v.Cautions = words.Cautions(names, cut)
 }
 
 // next says what to do after the lesson: check it, try another, print it.
@@ -143,31 +140,9 @@ func next(l models.Lesson) []link {
 	if s, ok := words.Check(l.Problem, l.Answer); ok {
 		add(s)
 	}
-	if another, ok := similar(l); ok {
+	if another, ok := models.Next(l); ok {
 		add(words.Another(another))
 	}
 	add(words.Print())
 	return out
-}
-
-// similar is the example of the model that comes after this problem and asks the
-// same kind of thing.
-func similar(l models.Lesson) (string, bool) {
-	var all []string
-	here := 0
-	for _, text := range l.Model.Examples {
-		read, err := reading.Read(text)
-		if err != nil || read.Problem.Kind != l.Problem.Kind {
-			continue
-		}
-		if read.Problem.String() == l.Problem.String() {
-			here = len(all)
-			continue
-		}
-		all = append(all, read.Problem.String())
-	}
-	if len(all) == 0 {
-		return "", false
-	}
-	return all[here%len(all)], true
 }

@@ -111,7 +111,15 @@ func phrase(p words.Phrase) []said {
 func show(p Picture, s *scene.Scene, lazy bool) shown {
 	dark := p
 	dark.Theme = svg.Named("dark")
-	return shown{Src: p.URL(), Dark: dark.URL(), Alt: s.Title.Say(p.Hidden) + ". " + s.Desc.Say(p.Hidden), W: s.W, H: s.H, Lazy: lazy}
+	return shown{Src: p.URL(), Dark: dark.URL(), Alt: sentence(s.Title.Say(p.Hidden)) + " " + s.Desc.Say(p.Hidden), W: s.W, H: s.H, Lazy: lazy}
+}
+
+// sentence ends a text with a full stop, if it has no end of its own.
+func sentence(text string) string {
+	if strings.HasSuffix(text, "?") || strings.HasSuffix(text, ".") {
+		return text
+	}
+	return text + "."
 }
 
 func linkTo(problem, model string) link {

@@ -221,7 +221,7 @@ func picture(w http.ResponseWriter, r *http.Request) {
 // answer draws the picture, unless the client has it: then reading the problem
 // is all the work there is.
 func (p Picture) answer(r *http.Request) (answer, error) {
-	read, err := reading.Read(p.Problem)
+	read, err := models.Read(p.Problem)
 	if err != nil {
 		return answer{}, err
 	}

@@ -3,6 +3,7 @@ package api
 import (
 	"net/http"
 	"strconv"
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
@@ -14,11 +15,14 @@ import (
 // escaped, and for the other parameters.
 const longestQuery = 4096
 
-// readRequest has the parameters of a request, its problem with a lost plus put
-// back: in a query string a bare + means a space.
+// readRequest has the parameters of a request. Under /v1/, whose URLs are written
+// by hand, a lost plus is put back in the problem: in a query string a bare +
+// means a space. The form of the page escapes it, so there a space is a space.
 func readRequest(r *http.Request) (query, error) {
 	q := readQuery(r.URL.RawQuery)
-	q["problem"] = reading.RestorePlus(q["problem"])
+	if strings.HasPrefix(r.URL.Path, "/v1/") {
+		q["problem"] = reading.RestorePlus(q["problem"])
+	}
 	if len(r.URL.RawQuery) > longestQuery {
 		q["problem"] = ""
 		return q, &Trouble{

@@ -3,7 +3,6 @@ package api
 import (
 	"errors"
 	"net/http"
-	"strings"
 
 	"github.com/labstack/echo/v4"
 )
@@ -25,11 +24,7 @@ func router(routes []route, missing func(w http.ResponseWriter, r *http.Request,
 		}
 	}
 	for _, rt := range routes {
-		h := rt.serve
-		if strings.HasPrefix(rt.path, "/v1/") {
-			h = open(h).ServeHTTP
-		}
-		e.Match([]string{http.MethodGet, http.MethodHead}, rt.path, echo.WrapHandler(http.HandlerFunc(h)))
+		e.Match([]string{http.MethodGet, http.MethodHead}, rt.path, echo.WrapHandler(rt.serve))
 	}
 	return e
 }

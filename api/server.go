@@ -26,7 +26,7 @@ type route struct {
 // is "" the page goes by the Host of the request.
 func NewHandler(public string) http.Handler {
 	s := newSite(strings.TrimSuffix(public, "/"))
-	return recovered(guarded(router([]route{
+	return recovered(guarded(open(router([]route{
 		{"/v1/picture.svg", picture},
 		{"/v1/lesson.json", lesson},
 		{"/v1/models.json", modelList},
@@ -35,7 +35,7 @@ func NewHandler(public string) http.Handler {
 		{"/lesson", s.lesson},
 		{"/style.css", s.style},
 		{"/icon.svg", s.icon},
-	}, s.missing)))
+	}, s.missing))))
 }
 
 // health says that the service is up.

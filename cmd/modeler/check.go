@@ -19,7 +19,7 @@ var checkCommand = command{
 }
 
 func check(c call) int {
-	read, err := reading.Read(c.text)
+	read, err := models.Read(c.text)
 	var unread *reading.Error
 	switch {
 	case errors.As(err, &unread) && unread.Code == reading.Empty:
@@ -60,12 +60,18 @@ func check(c call) int {
 	return done
 }
 
-// notClaim says how a claim is written.
+// notClaim says how a claim is written: for a comparison, the claim that is true.
 func notClaim(r reading.Reading) *reading.Error {
+	try := "3/4 = 6/8"
+	if a, err := arithmetic.Judge(r.Problem); err == nil {
+		claim := r.Problem
+		claim.Kind, claim.Rel = arithmetic.Claim, a.Relation
+		try = claim.String()
+	}
 	return &reading.Error{
 		Code: "not-a-claim", Text: r.Text, End: len([]rune(r.Text)),
 		Message: "there is no claim here that can be true or false",
 		Hint:    "write two amounts with =, < or > between them",
-		Try:     "modeler check '3/4 = 6/8'",
+		Try:     "modeler check '" + try + "'",
 	}
 }

@@ -74,21 +74,19 @@ func tell(l models.Lesson) string {
 		wrap(&b, "It can also be read as: ", other.String())
 	}
 	b.WriteString("\n")
-	var pieces, names, hands []string
+	var pieces, names []string
+	cut := false
 	for _, p := range l.Pieces {
-		names = append(names, p.Name)
+		names, cut = append(names, p.Name), cut || p.Cut
 		text := p.Name
 		if p.Count > 0 {
 			text = arithmetic.Grouped(p.Count) + " " + text
 		}
 		pieces = append(pieces, text)
 	}
-	for _, s := range l.Steps {
-		hands = append(hands, s.Hands.String())
-	}
 	if len(pieces) > 0 {
 		wrap(&b, "You need: ", strings.Join(pieces, ", "))
-		for _, caution := range words.Cautions(names, hands) {
+		for _, caution := range words.Cautions(names, cut) {
 			wrap(&b, "", caution)
 		}
 		b.WriteString("\n")

@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"runtime/debug"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -75,11 +76,23 @@ func run(args []string, out, err io.Writer) int {
 	case "-h", "--help":
 		fmt.Fprint(out, help())
 		return done
+	case "--version":
+		fmt.Fprintln(out, "modeler", version())
+		return done
 	}
 	if c, ok := commandNamed(args[0]); ok {
 		return c.call(args[1:], out, err)
 	}
 	return withoutCommand(args, out, err)
+}
+
+// version is the version of the program that the build has written in it.
+func version() string {
+	info, ok := debug.ReadBuildInfo()
+	if !ok || info.Main.Version == "" {
+		return "(no version)"
+	}
+	return info.Main.Version
 }
 
 // withoutCommand takes a line that begins with no command: a problem asks for its

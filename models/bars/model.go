@@ -33,7 +33,7 @@ var Model = &telling.Model{
 const (
 	mostWholes = 5  // wholes in a row; more would be too short to read
 	mostParts  = 60 // parts in a row: each is then 10 units wide or more
-	mostListed = 6  // numbers in an ordering
+	mostListed = 8  // numbers in an ordering: as many as can be read
 )
 
 // fits refuses what has no fraction in it, what needs other pictures and what
@@ -189,7 +189,14 @@ func tell(p arithmetic.Problem) telling.Telling {
 	return t
 }
 
-// stripPieces are the strips of paper that rows of wholes take.
-func stripPieces(rows, wholes int64) []telling.Piece {
-	return []telling.Piece{{Name: words.BarStrips(rows * wholes), Count: rows * wholes}}
+// stripPieces are the strips of paper that amounts are laid out with.
+func stripPieces(laid ...arithmetic.Strips) []telling.Piece {
+	count := int64(0)
+	for _, a := range laid {
+		count += words.BarStripsOf(a)
+	}
+	if count == 0 {
+		return nil
+	}
+	return []telling.Piece{{Name: words.BarStrips(count), Count: count}}
 }

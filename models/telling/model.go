@@ -40,6 +40,7 @@ type Telling struct {
 type Piece struct {
 	Name  string
 	Count int64
+	Cut   bool // with scissors
 }
 
 // Step is one move told three ways.

@@ -51,8 +51,8 @@ func Check(p arithmetic.Problem, a arithmetic.Answer) (s Suggestion, ok bool) {
 }
 
 // Cautions are what a grown-up should know before the pieces come on the table.
-// pieces are their names, hands what is done with them.
-func Cautions(pieces, hands []string) []string {
+// pieces are their names; cut says that some are cut with scissors.
+func Cautions(pieces []string, cut bool) []string {
 	const (
 		small    = "Small pieces: keep them away from children under 3."
 		scissors = "Scissors: cut together with the child."
@@ -64,10 +64,8 @@ func Cautions(pieces, hands []string) []string {
 			break
 		}
 	}
-	for _, text := range hands {
-		if has := strings.ToLower(text); strings.Contains(has, "scissors") || strings.Contains(has, "cut ") {
-			return append(out, scissors)
-		}
+	if cut {
+		out = append(out, scissors)
 	}
 	return out
 }

@@ -62,11 +62,11 @@ func TestTopicsSortProblems(t *testing.T) {
 	}
 }
 
-func TestCautionsGoByThePiecesAndTheHands(t *testing.T) {
-	if got := Cautions([]string{"paper strips"}, []string{"Fold the strip."}); got != nil {
+func TestCautionsGoByThePieces(t *testing.T) {
+	if got := Cautions([]string{"paper strips"}, false); got != nil {
 		t.Errorf("paper to fold: got %q, want no caution", got)
 	}
-	got := Cautions([]string{"hundreds", "ones"}, []string{"Cut the strip in 4 equal parts."})
+	got := Cautions([]string{"hundreds", "ones"}, true)
 	if len(got) != 2 || !strings.Contains(got[0], "under 3") || !slices.ContainsFunc(got, func(s string) bool { return strings.Contains(s, "Scissors") }) {
 		t.Errorf("small pieces and cutting: got %q, want both cautions", got)
 	}
