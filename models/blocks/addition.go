@@ -9,18 +9,21 @@ import (
 )
 
 // adding is an addition with blocks while it is told. The two numbers lie in two
-// bands. What comes out of a trade lies after the second number's pieces, and
-// ten pieces that are traded are the first ones of their bands, so that a line
-// can go round them.
+// bands, and what comes out of a trade lies after the second number's pieces. The
+// pieces of a place that are pushed together lie in one block, and the ten that
+// are traded are the first of it.
 type adding struct {
 	problem arithmetic.Problem
-	mat     mat
+	mat     mat // on which the pieces lie
+	ended   mat // that of the whole story
+	posing  mat // that of the whole story with the answer hidden
 	laid    [2]arithmetic.LayOut
 	trades  []arithmetic.TradeUp
 	read    arithmetic.ReadOff
-	gone    [2]arithmetic.Counts // pieces of each number that have been traded
-	carried arithmetic.Counts    // 1 where a piece from a trade lies
-	counted arithmetic.Counts    // pieces in the places that have been joined
+	joined  [arithmetic.PlaceNames]bool // places whose pieces have been pushed together
+	gone    [sources]arithmetic.Counts  // pieces that have been traded
+	carried arithmetic.Counts           // 1 where a trade has brought a piece
+	counted arithmetic.Counts           // pieces in the places that have been joined
 	state   [arithmetic.PlaceNames]scene.Role
 	written columns
 }
@@ -33,11 +36,12 @@ func tellAdded(p arithmetic.Problem) telling.Telling {
 	for i, move := range w.Moves {
 		k.written.settle()
 		k.settle()
-		step := telling.Step{Scene: k.base()}
+		step := telling.Step{Scene: k.mat.base()}
 		shown := &scene.Scene{}
 		desc := words.BlocksDescTwo(k.laid[0], k.laid[1])
 		switch move := move.(type) {
 		case arithmetic.LayOut:
+			k.name(shown)
 			k.mat.layAll(shown, 0, k.laid[0].Counts, ofFirst)
 			if desc = words.BlocksDescLaid(move); move.Nth == 1 {
 				desc = words.BlocksDescTwo(k.laid[0], move)
@@ -53,7 +57,7 @@ func tellAdded(p arithmetic.Problem) telling.Telling {
 			desc = words.Sentences(words.BlocksTradedUp(move), words.BlocksDescOn(move.After, k.mat.top))
 			step.Title, step.Hands, step.Ask = words.BlocksTradeUp(move)
 		case arithmetic.ReadOff:
-			k.lie(shown, ofAnswer, ofAnswer, ofAnswer)
+			k.lie(shown, [sources]laid{ofAnswer, ofAnswer, ofAnswer})
 			desc = words.BlocksDescOn(move.Counts, k.mat.top)
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
 		}
@@ -102,17 +106,42 @@ func (k *adding) layOut() {
 	for _, trade := range k.trades {
 		traded[trade.From+1]++
 	}
-	top := max(first.Top(), second.Top(), k.read.Counts.Top())
-	gutter := 0
-	for n, role := range []scene.Role{scene.First, scene.Second} {
-		gutter = max(gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
+	d := demand{
+		numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, traded}, joined: first.Plus(traded),
+		top: max(first.Top(), second.Top(), k.read.Counts.Top()), floor: floors(),
 	}
-	k.mat = layMat(demand{numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, traded}, top: top, gutter: gutter, floor: floors()})
-	k.written = columns{sign: arithmetic.Add.String(), top: top, first: first, second: second}
+	for n, role := range []scene.Role{scene.First, scene.Second} {
+		d.gutter = max(d.gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
+	}
+	k.mat = layMat(d)
+	k.ended, k.posing = layEnded(d)
+	k.written = columns{sign: arithmetic.Add.String(), top: d.top, first: first, second: second}
 }
 
-func (k *adding) base() *scene.Scene {
-	return k.mat.base("+", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
+// highestEnded is the height that the pieces may take in the whole story.
+const highestEnded = 400
+
+// layEnded lays out the mat of the whole story, on which all pieces lie together,
+// and a mat of the same height for the two numbers apart.
+func layEnded(d demand) (ended, apart mat) {
+	alone := d
+	alone.numbers, alone.slots, alone.gutter, alone.highest = nil, nil, 0, highestEnded
+	ended = layMat(alone)
+	d.highest = ended.trays[0].H - 2*trayPad
+	if apart = layMat(d); apart.cell == 0 {
+		d.highest = 0
+		apart = layMat(d)
+	}
+	height := max(ended.trays[0].H, apart.trays[0].H)
+	for power := range d.top + 1 {
+		ended.trays[power].H, apart.trays[power].H = height, height
+	}
+	return ended, apart
+}
+
+// name writes the two numbers beside their bands, as long as they lie there.
+func (k *adding) name(s *scene.Scene) {
+	k.mat.name(s, "+", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
 }
 
 // settle ends a move: what has just changed is at home.
@@ -137,11 +166,17 @@ func (k *adding) tallies(s *scene.Scene) {
 	}
 }
 
-// posed is the problem before any move: both numbers laid out.
-func (k *adding) posed() *scene.Scene {
-	s := &scene.Scene{}
+// lieApart draws both numbers laid out, each in its band.
+func (k *adding) lieApart(s *scene.Scene) {
+	k.name(s)
 	k.mat.layAll(s, 0, k.laid[0].Counts, ofFirst)
 	k.mat.layAll(s, 1, k.laid[1].Counts, ofSecond)
+}
+
+// posed is the problem before any move.
+func (k *adding) posed() *scene.Scene {
+	s := &scene.Scene{}
+	k.lieApart(s)
 	for power := k.mat.top; power >= 0; power-- {
 		k.mat.tally(s, power, notation.Line{telling.Unknown()})
 	}
@@ -152,38 +187,66 @@ func (k *adding) asked() string {
 	return words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + words.BlocksAdd()
 }
 
-// whole is the story in one picture: both numbers, a ring round every ten that
-// is traded with an arrow to the piece that it becomes, and the digits of the
-// sum.
+// whole is the story in one picture. With the answer hidden it is the problem.
 func (k *adding) whole() *scene.Scene {
-	shown, arrows := &scene.Scene{}, &scene.Scene{}
-	var traded []string
-	for _, trade := range k.trades {
-		ten := k.around(trade.From, trade.FromFirst, trade.FromSecond, trade.FromCarried)
-		shown.Draw(scene.Moved, scene.Outline, ten)
-		k.layTraded(arrows, trade.From+1, laid{role: scene.Moved})
-		k.arrow(arrows, ten, k.mat.slot(trade.From+1, 1, int(k.laid[1].Counts[trade.From+1])))
-		traded = append(traded, words.BlocksTradedUp(trade))
+	shown, hidden := &scene.Scene{}, &scene.Scene{}
+	if len(k.trades) > 0 {
+		k.end(shown)
+		k.mat = k.posing
+	} else {
+		k.mat.spread(shown)
+		k.lieApart(shown)
+		k.digits(shown)
 	}
-	k.mat.layAll(shown, 0, k.laid[0].Counts, ofFirst)
-	k.mat.layAll(shown, 1, k.laid[1].Counts, ofSecond)
-	telling.AddPart(shown, scene.Always, arrows)
-	for power := k.mat.top; power >= 0; power-- {
-		k.mat.tally(shown, power, ofRole(k.read.Counts[power], scene.Result))
-	}
-	s := k.base()
+	k.mat.spread(hidden)
+	telling.AddPart(hidden, scene.Always, k.posed())
+	s := &scene.Scene{}
 	telling.AddPart(s, scene.ShownOnly, shown)
-	telling.AddPart(s, scene.HiddenOnly, k.posed())
+	telling.AddPart(s, scene.HiddenOnly, hidden)
 	a, b, _ := k.problem.Operands()
 	asked := telling.Join(telling.Numeral(a, scene.First), "+", telling.Numeral(b, scene.Second), "=")
 	answered := telling.Join(asked, ofRole(k.read.Number, scene.Result))
 	asked = telling.Join(asked, telling.Unknown())
 	telling.Equation(s, k.mat.tallied(1), asked, answered)
 	s.Title = scene.Telling{Shown: answered.Text(), Hidden: asked.Text()}
-	s.Desc = scene.Telling{
-		Shown: words.Sentences(words.BlocksDescTwo(k.laid[0], k.laid[1]), words.Sentences(traded...),
-			words.BlocksTogether(k.read, k.mat.top)),
-		Hidden: k.asked(),
-	}
+	s.Desc = scene.Telling{Shown: k.told(), Hidden: k.asked()}
 	return s
+}
+
+// end draws what lies there in the end: all pieces together, every ten that was
+// traded as empty outlines with an arrow to the piece that it became. What is
+// solid is the sum.
+func (k *adding) end(s *scene.Scene) {
+	k.mat = k.ended
+	for power := range k.mat.top + 1 {
+		k.joined[power] = true
+	}
+	k.mat.spread(s)
+	k.lie(s, [sources]laid{ofFirst, ofSecond, newOne})
+	for _, trade := range k.trades {
+		k.layTen(s, trade, [sources]laid{ofFirst.empty(), ofSecond.empty(), newOne.empty()})
+		ten := k.around(trade.From, 10)
+		s.Draw(scene.Moved, scene.Outline, ten)
+		k.arrow(s, ten, k.carriedRoom(trade.From+1))
+	}
+	k.digits(s)
+}
+
+// digits writes the digits of the sum under the trays.
+func (k *adding) digits(s *scene.Scene) {
+	for power := k.mat.top; power >= 0; power-- {
+		k.mat.tally(s, power, ofRole(k.read.Counts[power], scene.Result))
+	}
+}
+
+// told describes the whole story.
+func (k *adding) told() string {
+	if len(k.trades) == 0 {
+		return words.Sentences(words.BlocksDescTwo(k.laid[0], k.laid[1]), words.BlocksTogether(k.read, k.mat.top))
+	}
+	list := []string{words.BlocksDescTogether(k.laid[0], k.laid[1])}
+	for _, trade := range k.trades {
+		list = append(list, words.BlocksTradedUp(trade))
+	}
+	return words.Sentences(append(list, words.BlocksTogether(k.read, k.mat.top))...)
 }

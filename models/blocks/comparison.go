@@ -107,7 +107,9 @@ func (k *comparing) layOut() {
 }
 
 func (k *comparing) base() *scene.Scene {
-	return k.mat.base("", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
+	s := k.mat.base()
+	k.mat.name(s, "", ofRole(k.laid[0].Number, scene.First), ofRole(k.laid[1].Number, scene.Second))
+	return s
 }
 
 // digitsCompared is what holds of two digits: 4 < 7.
@@ -170,7 +172,7 @@ func (k *comparing) whole(why string) *scene.Scene {
 		asked = telling.Join(notation.W(words.BlocksIsItTrue()), telling.Numeral(a, scene.First), k.problem.Rel.String(), telling.Numeral(b, scene.Second), telling.Unknown())
 	}
 	telling.Equation(s, k.mat.tallied(1), asked, k.answered())
-	s.Title = scene.Telling{Shown: k.answered().Text(), Hidden: asked.Text()}
+	s.Title = scene.Telling{Shown: k.answered().Text(), Hidden: words.BlocksAskedTitle(k.problem)}
 	s.Desc = scene.Telling{Shown: words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + why, Hidden: k.asked()}
 	return s
 }

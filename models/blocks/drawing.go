@@ -22,10 +22,15 @@ var (
 	ofSecond = laid{role: scene.Second, of: scene.OfSecond}
 	ofAnswer = laid{role: scene.Result, of: scene.OfAnswer}
 	ghost    = laid{role: scene.Gone, finish: scene.Dashed}
+	newOne   = laid{role: scene.Moved}  // what a trade has just brought belongs to neither number
+	fromTen  = laid{role: scene.Result} // and so it does later, until the answer is read
 )
 
 // moved is the same pieces in the step in which they arrive.
 func (l laid) moved() laid { return laid{role: scene.Moved, of: l.of} }
+
+// empty is what stays to be seen of pieces that have been traded: whose they were.
+func (l laid) empty() laid { return laid{role: l.role, finish: scene.Dashed, of: l.of} }
 
 // gone is the same pieces in the step in which they are taken away.
 func (l laid) gone() laid { return laid{role: scene.Gone, finish: scene.Dashed, of: l.of} }
@@ -73,7 +78,7 @@ func (m *mat) piece(s *scene.Scene, power int, room scene.Box, it scene.Item) {
 		d, edge := m.depth(), 10*c
 		x, y := room.X, room.Y+d
 		front, back := scene.Point{X: x + edge, Y: y}, scene.Point{X: x + edge + d, Y: y - d}
-		if it.Role == scene.Gone {
+		if it.Finish == scene.Dashed {
 			s.Draw(it.Role, it.Finish, scene.Line{X1: front.X, Y1: front.Y, X2: back.X, Y2: back.Y}, scene.Polyline{
 				{X: x, Y: y}, {X: x + d, Y: y - d}, back, {X: back.X, Y: back.Y + edge}, {X: x + edge, Y: y + edge}})
 		} else {
@@ -141,15 +146,25 @@ func roomRows(rooms []scene.Box) []scene.Box {
 // bandLabelGap is the room between the label of a band and the trays.
 const bandLabelGap = 12
 
-// base is the empty mat: trays with their names, the numbers beside the bands,
-// and the sign between them, if there is one.
-func (m *mat) base(sign string, labels ...notation.Line) *scene.Scene {
+// base is the empty mat.
+func (m *mat) base() *scene.Scene {
 	s := &scene.Scene{W: scene.PaperW, H: m.bottom() + tallyGap + scene.Small/2 + scene.Margin}
+	m.spread(s)
+	return s
+}
+
+// spread draws the trays with their names.
+func (m *mat) spread(s *scene.Scene) {
 	for power := m.top; power >= 0; power-- {
 		tray := m.trays[power]
 		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: tray.X, Y: tray.Y, W: tray.W, H: tray.H, Round: 10})
 		s.Add(telling.Text(scene.Note, tray.X+tray.W/2, scene.Margin+scene.Small/2+4, scene.Small, words.Place(power, 2)))
 	}
+}
+
+// name writes the numbers beside the bands in which they lie, and the sign
+// between them, if there is one.
+func (m *mat) name(s *scene.Scene, sign string, labels ...notation.Line) {
 	for i, label := range labels {
 		b := m.bands[i]
 		s.Add(scene.Item{Shape: scene.Text{X: b.Right() - bandLabelGap, Y: m.labels[i], Anchor: scene.Right, Size: scene.Small, Runs: label.Runs()}})
@@ -157,14 +172,18 @@ func (m *mat) base(sign string, labels ...notation.Line) *scene.Scene {
 			s.Add(telling.Text(scene.Ink, b.X+(b.W-bandLabelGap)/2, b.Y-bandGap/2, scene.Small, sign))
 		}
 	}
-	return s
 }
 
 // tally writes a line under the tray of a place.
 func (m *mat) tally(s *scene.Scene, power int, line notation.Line) {
+	m.tallyIn(s, power, 0, line)
+}
+
+// tallyIn writes a line in one of the rows under the tray of a place.
+func (m *mat) tallyIn(s *scene.Scene, power, row int, line notation.Line) {
 	tray := m.trays[power]
 	s.Add(scene.Item{Shape: scene.Text{
-		X: tray.X + tray.W/2, Y: m.bottom() + tallyGap, Size: scene.Small, Runs: line.Runs(),
+		X: tray.X + tray.W/2, Y: m.bottom() + tallyGap + row*tallyRow, Size: scene.Small, Runs: line.Runs(),
 	}})
 }
 

@@ -5,38 +5,82 @@ import (
 	"modeler/models/scene"
 )
 
+// sources is where a piece of an addition comes from: the first number, the
+// second, or a trade.
+const (
+	fromFirst = iota
+	fromSecond
+	fromTrade
+	sources
+)
+
+// midway is how the pieces lie while the lesson goes on.
+var midway = [sources]laid{ofFirst, ofSecond, fromTen}
+
+// counts is how many pieces of a place come from each source.
+func (k *adding) counts(power int) [sources]int64 {
+	return [sources]int64{k.laid[0].Counts[power], k.laid[1].Counts[power], k.carried[power]}
+}
+
+// home is the band in which the pieces of a place from one source lie, and the
+// slot of the first of them.
+func (k *adding) home(power, source int) (band int, slot int64) {
+	count := k.counts(power)
+	switch {
+	case k.joined[power]:
+		for _, n := range count[:source] {
+			slot += n
+		}
+		return together, slot
+	case source == fromFirst:
+		return 0, 0
+	case source == fromSecond:
+		return 1, 0
+	}
+	return 1, count[fromSecond]
+}
+
+// layFrom draws the pieces of a place that come from one source, from one of them
+// up to another.
+func (k *adding) layFrom(s *scene.Scene, power, source int, from, to int64, as laid) {
+	band, slot := k.home(power, source)
+	k.mat.lay(s, power, band, slot+from, slot+to, as)
+}
+
 // lie draws all pieces that lie on the mat.
-func (k *adding) lie(s *scene.Scene, first, second, carried laid) {
+func (k *adding) lie(s *scene.Scene, as [sources]laid) {
 	for power := k.mat.top; power >= 0; power-- {
-		a, b := k.laid[0].Counts[power], k.laid[1].Counts[power]
-		k.mat.lay(s, power, 0, k.gone[0][power], a, first)
-		k.mat.lay(s, power, 1, k.gone[1][power], b, second)
-		if k.carried[power] > 0 {
-			k.layTraded(s, power, carried)
+		for source, count := range k.counts(power) {
+			k.layFrom(s, power, source, k.gone[source][power], count, as[source])
 		}
 	}
 }
 
-// fromTrade is a piece that came out of a trade. It belongs to neither number
-// until the answer is read, and a line round it keeps it apart from them.
-var fromTrade = laid{role: scene.Result}
-
-// layTraded draws the piece that a trade brought to a place, and the line.
-func (k *adding) layTraded(s *scene.Scene, power int, as laid) {
-	slot := k.laid[1].Counts[power]
-	if as.of == scene.OfNothing {
-		dx, _ := k.mat.gaps(power)
-		s.Draw(as.role, scene.Plain, roundRooms([]scene.Box{k.mat.slot(power, 1, int(slot))}, min(dx/2, 5)))
+// layTen draws the ten pieces of a trade.
+func (k *adding) layTen(s *scene.Scene, move arithmetic.TradeUp, as [sources]laid) {
+	for source, count := range tenFrom(move) {
+		k.layFrom(s, move.From, source, 0, count, as[source])
 	}
-	k.mat.lay(s, power, 1, slot, slot+1, as)
 }
 
-// join puts a ring round all pieces of a place.
+// tenFrom is how many of the ten pieces of a trade come from each source.
+func tenFrom(move arithmetic.TradeUp) [sources]int64 {
+	return [sources]int64{move.FromFirst, move.FromSecond, move.FromCarried}
+}
+
+// carriedRoom is the room of the piece that a trade brings to a place.
+func (k *adding) carriedRoom(power int) scene.Box {
+	band, slot := k.home(power, fromTrade)
+	return k.mat.slot(power, band, int(slot))
+}
+
+// join pushes the pieces of a place together, and puts a line round them.
 func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
+	k.joined[move.Power] = true
 	if move.Sum > 0 {
-		s.Draw(scene.Moved, scene.Outline, k.around(move.Power, move.First, move.Second, move.Carried))
+		s.Draw(scene.Moved, scene.Outline, k.around(move.Power, move.Sum))
 	}
-	k.lie(s, ofFirst, ofSecond, fromTrade)
+	k.lie(s, midway)
 	k.count(move.Power, move.Sum)
 	k.written.touched[move.Power] = true
 	if move.Sum < 10 {
@@ -44,40 +88,31 @@ func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 	}
 }
 
-// around is a line round the first pieces of a place.
-func (k *adding) around(power int, first, second, carried int64) scene.Polygon {
-	dx, _ := k.mat.gaps(power)
-	return roundRooms(k.rooms(power, first, second, carried), min(dx/2, 5))
-}
-
-// rooms are the slots of the first pieces of a place: of the first number, of
-// the second, and what a trade brought.
-func (k *adding) rooms(power int, first, second, carried int64) []scene.Box {
-	var list []scene.Box
-	for i := range first {
-		list = append(list, k.mat.slot(power, 0, int(i)))
+// around is a line round the first pieces of a place that lie together.
+func (k *adding) around(power int, count int64) scene.Polygon {
+	const air = 5
+	rooms := make([]scene.Box, count)
+	for i := range rooms {
+		rooms[i] = k.mat.slot(power, together, i)
 	}
-	for i := range second + carried {
-		list = append(list, k.mat.slot(power, 1, int(i)))
-	}
-	return list
+	return roundRooms(rooms, air)
 }
 
 // trade takes ten pieces away, which stay as ghosts for this step, and lays one
 // of the next place.
 func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 	from, to := move.From, move.From+1
-	k.gone[0][from], k.gone[1][from] = move.FromFirst, move.FromSecond
-	k.carried[from] -= move.FromCarried
-	k.lie(s, ofFirst, ofSecond, fromTrade)
-	k.mat.lay(s, from, 0, 0, move.FromFirst, ghost)
-	k.mat.lay(s, from, 1, 0, move.FromSecond+move.FromCarried, ghost)
-	ten := k.around(from, move.FromFirst, move.FromSecond, move.FromCarried)
+	for source, count := range tenFrom(move) {
+		k.gone[source][from] = count
+	}
+	k.lie(s, midway)
+	k.layTen(s, move, [sources]laid{ghost, ghost, ghost})
+	ten := k.around(from, 10)
 	group := ten.Box()
 	s.Draw(scene.Gone, scene.Bold, scene.Line{X1: group.X, Y1: group.Bottom(), X2: group.Right(), Y2: group.Y})
 	k.carried[to] = 1
-	k.layTraded(s, to, laid{role: scene.Moved})
-	k.arrow(s, ten, k.mat.slot(to, 1, int(k.laid[1].Counts[to])))
+	k.layFrom(s, to, fromTrade, 0, 1, newOne)
+	k.arrow(s, ten, k.carriedRoom(to))
 	k.count(from, move.Left)
 	k.written.write(from, move.Left)
 	if to > max(k.laid[0].Counts.Top(), k.laid[1].Counts.Top()) {

@@ -18,14 +18,21 @@ import (
 //	     |          | | ||    | | ooo   |
 //	     +----------+ +-------+ +-------+
 //	          6           2         3        tally
+//
+// Pieces that have been pushed together lie in a block of their own, which
+// starts where those of the first number lie: a full ten, and under it the rest.
 const (
 	trayTop  = 74 // under the names of the places
 	trayPad  = 16 // from the edge of a tray to its pieces
 	trayGap  = 10 // between two trays
 	bandGap  = 34 // between two bands
+	tenGap   = 26 // between a full ten and the rest under it
 	tallyGap = 34 // from the trays to the middle of the first line under them
 	tallyRow = 38 // from that line to the next
 )
+
+// together is the band of pieces that have been pushed together.
+const together = 2
 
 // places is how many places have a piece: one, ten, hundred, thousand.
 const places = 4
@@ -37,9 +44,11 @@ const leastCell, mostCell = 4, 26
 type demand struct {
 	numbers []arithmetic.Counts // of each band
 	slots   []arithmetic.Counts // of each band: the most pieces that lie there
+	joined  arithmetic.Counts   // pieces that are pushed together; where there are no bands they all are
 	top     int                 // the largest place
 	gutter  int                 // width of the labels left of the trays
 	floor   [places]int         // the least width of each tray
+	highest int                 // the most height that the pieces may take; 0 for the usual
 }
 
 // mat is the layout of a lesson.
@@ -51,7 +60,7 @@ type mat struct {
 	left   [places]int    // where the pieces of a place start
 	bands  [2]scene.Box   // X and W are those of the labels
 	labels [2]int         // the height at which the label of each band stands
-	starts [2][places]int // where the pieces of a place start in a band
+	starts [3][places]int // where the pieces of a place start in a band
 }
 
 // The height that pieces may take, and what a layout is worth: a larger cell is
@@ -64,15 +73,18 @@ const (
 )
 
 // layMat chooses the size of a cell, and how many pieces stand in a row, so that
-// everything fits on the paper.
+// everything fits on the paper. When nothing does, the cell is 0.
 func layMat(d demand) mat {
 	var best mat
 	worth, perRows := 0, arrangements(d.top)
+	if d.highest == 0 {
+		d.highest = highest
+	}
 	for cell := leastCell; cell <= mostCell; cell++ {
 		for _, perRow := range perRows {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
 			fits := m.place(d)
-			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
+			if height := m.trays[0].H - 2*trayPad; fits && height <= d.highest {
 				if w := perCell*cell + perDimCell*min(cell, clearCell) - height; w > worth {
 					best, worth = m, w
 				}
@@ -105,31 +117,16 @@ func arrangements(top int) (list [][places]int) {
 }
 
 // place gives every tray and band its place; false when the trays are wider than
-// the paper.
+// the paper, or a ten that is traded has no full rows.
 func (m *mat) place(d demand) bool {
-	y := trayTop + trayPad
-	for band, slots := range d.slots {
-		h, row := 2*scene.Small, scene.Small
-		for power := range m.top + 1 {
-			h = max(h, m.blockHeight(power, int(slots[power])))
-			row = max(row, m.blockHeight(power, min(1, int(d.numbers[band][power]))))
-		}
-		m.labels[band] = y + row/2
-		for power := range m.top + 1 {
-			m.starts[band][power] = y
-			if band == 0 && len(d.slots) > 1 {
-				m.starts[band][power] = y + h - m.blockHeight(power, int(slots[power]))
-				m.labels[band] = y + h - row/2
-			}
-		}
-		m.bands[band] = scene.Box{Y: y, W: d.gutter, H: h}
-		y += h + bandGap
-	}
-	height := y - bandGap + trayPad - trayTop
+	height := m.placeBands(d) + trayPad - trayTop
 	total := d.gutter - trayGap
 	var widths, inner [places]int
 	for power := range m.top + 1 {
-		most := 0
+		most := int(d.joined[power])
+		if most >= 10 && 10%m.perRow[power] != 0 {
+			return false
+		}
 		for _, slots := range d.slots {
 			most = max(most, int(slots[power]))
 		}
@@ -147,6 +144,50 @@ func (m *mat) place(d demand) bool {
 		x += widths[power] + trayGap
 	}
 	return total <= scene.PaperW-2*scene.Margin
+}
+
+// placeBands gives every band its height and returns where the last one ends.
+func (m *mat) placeBands(d demand) (bottom int) {
+	y := trayTop + trayPad
+	for band, slots := range d.slots {
+		h, row := 2*scene.Small, scene.Small
+		for power := range m.top + 1 {
+			h = max(h, m.blockHeight(power, int(slots[power])))
+			row = max(row, m.blockHeight(power, min(1, int(d.numbers[band][power]))))
+		}
+		m.labels[band] = y + row/2
+		for power := range m.top + 1 {
+			m.starts[band][power] = y
+			if band == 0 && len(d.slots) > 1 {
+				m.starts[band][power] = y + h - m.blockHeight(power, int(slots[power]))
+				m.labels[band] = y + h - row/2
+			}
+		}
+		m.bands[band] = scene.Box{Y: y, W: d.gutter, H: h}
+		bottom = y + h
+		y = bottom + bandGap
+	}
+	return max(bottom, m.placeTogether(d))
+}
+
+// placeTogether starts the pieces that are pushed together, and returns where
+// they end. In bands they start where they need to move least: those of the first
+// number stay where they are.
+func (m *mat) placeTogether(d demand) (bottom int) {
+	for power := range m.top + 1 {
+		y := trayTop + trayPad
+		switch {
+		case len(d.slots) == 2 && d.numbers[0][power] > 0:
+			y = m.starts[0][power]
+		case len(d.slots) == 2:
+			y = m.starts[1][power]
+		}
+		m.starts[together][power] = y
+		if n := int(d.joined[power]); n > 0 {
+			bottom = max(bottom, m.slot(power, together, n-1).Bottom())
+		}
+	}
+	return bottom
 }
 
 // bottom is the lower edge of the trays.
@@ -199,7 +240,8 @@ func (m *mat) blockHeight(power, count int) int {
 	return rows*h + max(0, rows-1)*dy
 }
 
-// slot is the room of the i-th piece of a place in a band.
+// slot is the room of the i-th piece of a place in a band. Of pieces that are
+// together the first ten are the full ten.
 func (m *mat) slot(power, band, i int) scene.Box {
 	w, h := m.size(power)
 	dx, dy := m.gaps(power)
@@ -207,6 +249,9 @@ func (m *mat) slot(power, band, i int) scene.Box {
 	x, y := m.left[power]+col*(w+dx), row*(h+dy)
 	if col >= 5 && m.perRow[power] > 6 {
 		x += m.fiveGap()
+	}
+	if band == together && i >= 10 {
+		y += tenGap - dy
 	}
 	return scene.Box{X: x, Y: m.starts[band][power] + y, W: w, H: h}
 }

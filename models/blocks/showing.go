@@ -25,7 +25,7 @@ func tellShown(p arithmetic.Problem) telling.Telling {
 	k := showingOf(w)
 	t := telling.Telling{Answer: w.Answer, Pieces: pieces(k.read.Counts)}
 	for _, move := range w.Moves {
-		step := telling.Step{Scene: k.mat.base("")}
+		step := telling.Step{Scene: k.mat.base()}
 		switch move := move.(type) {
 		case arithmetic.LayPlace:
 			k.mat.layAll(step.Scene, 0, k.on, ofFirst)
@@ -75,7 +75,7 @@ func showingOf(w arithmetic.Working) *showing {
 
 // whole is all pieces, with what those of each place are worth.
 func (k *showing) whole() *scene.Scene {
-	s, labels := k.mat.base(""), &scene.Scene{}
+	s, labels := k.mat.base(), &scene.Scene{}
 	k.mat.layAll(s, 0, k.read.Counts, ofFirst)
 	for power, worth := range k.worths {
 		k.mat.tally(labels, power, worth)

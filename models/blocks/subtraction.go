@@ -30,7 +30,7 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 	short := -1
 	for _, move := range w.Moves {
 		k.written.settle()
-		step := telling.Step{Scene: k.mat.base("")}
+		step := telling.Step{Scene: k.mat.base()}
 		shown, on := &scene.Scene{}, arithmetic.Counts{}
 		mark := ""
 		switch move := move.(type) {
@@ -168,24 +168,19 @@ func (k *taking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark
 		return
 	}
 	telling.AddPart(s, scene.ShownOnly, shown)
-	telling.AddPart(s, scene.HiddenOnly, k.posed(false))
+	telling.AddPart(s, scene.HiddenOnly, k.posed(0))
 	s.Title = scene.Same(line)
 	s.Desc = scene.Telling{Shown: desc, Hidden: k.asked()}
 }
 
-// posed is the problem before any move: the first number laid out, and under
-// each tray what is to be taken from it. In columns, the digits and a question
-// mark stand above and below.
-func (k *taking) posed(inColumns bool) *scene.Scene {
+// posed is the problem before any move: the first number laid out, and in a row
+// under each tray what is to be taken from it. The digits do not stand above
+// that: what is to be traded first cannot be read in columns.
+func (k *taking) posed(row int) *scene.Scene {
 	s := &scene.Scene{}
 	k.mat.layAll(s, 0, k.laid.Counts, ofFirst)
 	for power := k.mat.top; power >= 0; power-- {
-		away := telling.Join("−", ofRole(k.second[power], scene.Second))
-		if inColumns {
-			k.mat.sum(s, power, []notation.Line{ofRole(k.laid.Counts[power], scene.First), away, {telling.Unknown()}})
-		} else {
-			k.mat.tally(s, power, away)
-		}
+		k.mat.tallyIn(s, power, row, telling.Join("−", ofRole(k.second[power], scene.Second)))
 	}
 	return s
 }
@@ -215,9 +210,9 @@ func (k *taking) whole() *scene.Scene {
 			k.mat.sum(shown, power, lines)
 		}
 	}
-	s := k.mat.base("")
+	s := k.mat.base()
 	telling.AddPart(s, scene.ShownOnly, shown)
-	telling.AddPart(s, scene.HiddenOnly, k.posed(len(lines) > 1))
+	telling.AddPart(s, scene.HiddenOnly, k.posed(len(lines)/2))
 	a, b, _ := k.problem.Operands()
 	asked := telling.Join(telling.Numeral(a, scene.First), "−", telling.Numeral(b, scene.Second), "=")
 	answered := telling.Join(asked, ofRole(k.read.Number, scene.Result))

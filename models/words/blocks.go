@@ -175,7 +175,7 @@ func BlocksRead(p arithmetic.Problem, m arithmetic.ReadOff) (title string, hands
 func BlocksCompare(m arithmetic.ComparePlace, more bool) (title string, hands, ask Phrase) {
 	name := Place(m.Power, 2)
 	title = "Compare the " + name
-	ask = Say("Which number has more " + name + "?")
+	ask = Say("Which number has more " + name + ", or are they the same?")
 	first, second := In(scene.First, pieces(m.Power, m.First)), In(scene.Second, pieces(m.Power, m.Second))
 	switch {
 	case m.Relation != arithmetic.Equal:

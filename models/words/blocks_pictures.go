@@ -34,6 +34,11 @@ func BlocksDescTwo(a, b arithmetic.LayOut) string {
 	return "Base-ten blocks in two rows. " + laidOut(a) + ". Under it " + laidOut(b) + "."
 }
 
+// BlocksDescTogether describes two numbers whose blocks lie together.
+func BlocksDescTogether(a, b arithmetic.LayOut) string {
+	return "Base-ten blocks. " + laidOut(a) + ". " + begin(laidOut(b)) + "."
+}
+
 func laidOut(m arithmetic.LayOut) string {
 	if m.Number == 0 {
 		return "0 has no blocks"
@@ -51,12 +56,24 @@ func BlocksTradedUp(m arithmetic.TradeUp) string {
 
 // BlocksJoined says in a description how many pieces a place holds.
 func BlocksJoined(m arithmetic.JoinPlace) string {
-	return "In the " + Place(m.Power, 2) + " there are " + pieces(m.Power, m.Sum) + " in all."
+	are := " there are "
+	if m.Sum == 1 {
+		are = " there is "
+	}
+	return "In the " + Place(m.Power, 2) + are + pieces(m.Power, m.Sum) + " in all."
 }
 
 // BlocksTogether says in a description which number all pieces make.
 func BlocksTogether(m arithmetic.ReadOff, top int) string {
 	return "Together they are " + BlocksCounted(m.Counts, top) + ": " + arithmetic.Grouped(m.Number) + "."
+}
+
+// BlocksAskedTitle is the title of a comparison or a claim whose answer is hidden.
+func BlocksAskedTitle(p arithmetic.Problem) string {
+	if p.Kind == arithmetic.Claim {
+		return BlocksIsItTrue() + " " + p.String() + "?"
+	}
+	return "Compare " + p.Left.String() + " and " + p.Right.String()
 }
 
 // BlocksIsItTrue asks whether a claim holds.
