@@ -31,8 +31,9 @@ func (t *Theme) Fill(it scene.Item) string {
 // Hatching names the lines that an item's surface is filled with, so that two
 // roles can be told apart; "" is none.
 func (t *Theme) Hatching(it scene.Item) string {
-	if !t.hatches(it) {
+	h, has := t.hatching(it)
+	if !has {
 		return ""
 	}
-	return hatchings[it.Role].String()
+	return h.String()
 }

@@ -34,29 +34,55 @@ func (h hatching) String() string {
 	return "level"
 }
 
-// leastHatched is the side of the smallest cell that gets lines: in smaller ones
-// lines on top of lines would hide the count.
-const leastHatched = 20
+// cellHatchings is how the small cells of a grid are filled: with a line from
+// corner to corner of each, or both. Other lines on top of lines would hide the
+// count. Those of the first quantity stay plain, so that each role is a shade
+// darker where the cells are too small for their lines to be seen.
+var cellHatchings = map[scene.Role]hatching{
+	scene.Second: {rising: true},
+	scene.Result: {falling: true},
+	scene.Moved:  {rising: true, falling: true},
+}
 
-// hatches reports whether an item's surface gets lines: rectangles and grids do.
-func (t *Theme) hatches(it scene.Item) bool {
-	_, has := hatchings[it.Role]
-	if !t.hatched || !has || it.Finish != scene.Plain {
-		return false
+// leastHatched is the side of the smallest cell that gets the lines of a surface,
+// and leastCrossed that of the smallest that gets a line from corner to corner.
+const leastHatched, leastCrossed = 20, 4
+
+// hatching is the lines that an item's surface gets: rectangles and grids do.
+func (t *Theme) hatching(it scene.Item) (h hatching, has bool) {
+	if !t.hatched || it.Finish != scene.Plain {
+		return hatching{}, false
 	}
 	switch sh := it.Shape.(type) {
 	case scene.Rect:
-		return true
+		h, has = hatchings[it.Role]
 	case scene.Grid:
-		return min(sh.W/sh.Cols, sh.H/sh.Rows) >= leastHatched
+		w, high := sh.W/sh.Cols, sh.H/sh.Rows
+		switch {
+		case min(w, high) >= leastHatched:
+			h, has = hatchings[it.Role]
+		case w == high && w >= leastCrossed:
+			h, has = cellHatchings[it.Role]
+			h.apart = w
+		}
 	}
-	return false
+	return h, has
 }
 
-// hatch draws the lines of a role inside a box. They are drawn one by one, since
+// hatches reports whether an item's surface gets lines.
+func (t *Theme) hatches(it scene.Item) bool {
+	_, has := t.hatching(it)
+	return has
+}
+
+// hatch draws the lines of an item inside a box. They are drawn one by one, since
 // patterns and clips do not survive embedding.
-func (p *painter) hatch(role scene.Role, b scene.Box) {
-	h := hatchings[role]
+func (p *painter) hatch(it scene.Item) {
+	h, _ := p.theme.hatching(it)
+	b, width := it.Shape.Box(), "1.5"
+	if h.apart < smallCell {
+		width = "0.8"
+	}
 	var d strings.Builder
 	segment := func(x1, y1, x2, y2 int) {
 		d.WriteString("M" + strconv.Itoa(x1) + " " + strconv.Itoa(y1) + "L" + strconv.Itoa(x2) + " " + strconv.Itoa(y2))
@@ -78,6 +104,6 @@ func (p *painter) hatch(role scene.Role, b scene.Box) {
 			segment(b.X, y, b.Right(), y)
 		}
 	}
-	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[role].edge) + ` stroke-width="1.5"`)
+	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[it.Role].edge) + ` stroke-width="` + width + `"`)
 	p.Path(d.String())
 }

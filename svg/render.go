@@ -60,7 +60,7 @@ func (p *painter) item(it scene.Item) {
 	switch sh := it.Shape.(type) {
 	case scene.Rect:
 		if p.theme.hatches(it) {
-			p.hatch(it.Role, sh.Box())
+			p.hatch(it)
 		}
 		p.with(p.surface(it, look))
 		if sh.Round > 0 {
@@ -123,7 +123,7 @@ const smallCell = 12
 func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
 	cell := min(g.W/g.Cols, g.H/g.Rows)
 	if p.theme.hatches(it) {
-		p.hatch(it.Role, g.Box())
+		p.hatch(it)
 	}
 	p.with(p.surface(it, look))
 	p.Rect(g.X, g.Y, g.W, g.H)
