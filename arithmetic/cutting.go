@@ -103,10 +103,14 @@ type (
 	// CountParts counts what there is now.
 	CountParts struct{ Total Strips }
 
-	// OpenWholes cuts Wholes whole strips in the parts that are needed.
+	// OpenWholes cuts Wholes whole strips in the parts that are needed. Before
+	// strips that stay whole lie before them. Of a difference those are left in the
+	// end, so that what is taken away lies in one stretch behind the cut.
 	OpenWholes struct {
+		Nth      int
 		From, To Strips
 		Wholes   int64
+		Before   int64
 	}
 
 	// TakeStrips takes an amount away.

@@ -58,7 +58,7 @@ func TestSumsAndDifferencesOfFractions(t *testing.T) {
 			"common practice, no source"},
 		{differenceOf(parts(3, 4), parts(1, 3)), "5/12", "5/12", "LayStrips LayStrips CutParts CutParts TakeStrips CountParts",
 			"common practice, no source"},
-		{differenceOf(parts(9, 4), wholesAnd(1, 3, 4)), "2/4", "1/2", "LayStrips LayStrips MakeWholes TakeStrips CountParts MergeParts",
+		{differenceOf(parts(9, 4), wholesAnd(1, 3, 4)), "2/4", "1/2", "LayStrips LayStrips OpenWholes TakeStrips CountParts MergeParts",
 			"common practice, no source"},
 		{differenceOf(parts(3, 4), parts(3, 4)), "0/4", "0", "LayStrips LayStrips TakeStrips CountParts",
 			"common practice, no source"},
@@ -101,6 +101,7 @@ func TestClaimsAndComparisons(t *testing.T) {
 		{claim(parts(2, 3), Equal, parts(8, 12)), Equal, "0/12", 1, "", "CCSS 4.NF.A.1: 2/3 = (4 × 2)/(4 × 3)"},
 		{claim(parts(4, 6), Equal, parts(2, 3)), Equal, "0/6", 1, "", "CCSS 3.NF.A.3b"},
 		{claim(parts(4, 4), Equal, Int(1)), Equal, "0/4", 0, "", "CCSS 3.NF.A.3c"},
+		{claim(parts(3, 3), Equal, parts(4, 4)), Equal, "0/12", 0, "", "CCSS 3.NF.A.3c; numbers ours"},
 		{claim(parts(3, 4), Equal, parts(6, 8)), Equal, "0/8", 1, "", "National curriculum in England 2013: equal fractions; numbers ours"},
 		{claim(parts(3, 4), Equal, parts(5, 8)), Greater, "1/8", 1, "3/4 = 6/8", "common practice, no source"},
 		{claim(parts(5, 8), Equal, parts(3, 4)), Less, "1/8", 1, "6/8 = 3/4", "common practice, no source"},
@@ -211,5 +212,51 @@ func TestAListIsSortedAndEqualNumbersStayAsTheyCame(t *testing.T) {
 	w, err = OrderByCutting(Problem{Kind: Ordering, List: []Number{parts(1, 3), parts(1, 8), parts(1, 5)}})
 	if err != nil || written(w.Moves) != "LayAll SortByLength" {
 		t.Errorf("1/3, 1/8, 1/5: %s, %v", written(w.Moves), err)
+	}
+}
+
+// The whole that is cut lies where the cut falls: what is taken away is then one
+// stretch at the end. 3 1/4 − 1 3/4 falls in the second whole.
+func TestTheWholeWithTheCutIsOpened(t *testing.T) {
+	for _, test := range []struct {
+		problem Problem
+		before  int64
+	}{
+		{differenceOf(wholesAnd(3, 1, 4), wholesAnd(1, 3, 4)), 1}, // leaves 1 1/2
+		{differenceOf(Int(5), wholesAnd(2, 3, 8)), 2},             // leaves 2 5/8
+		{differenceOf(wholesAnd(3, 1, 4), wholesAnd(2, 3, 4)), 0}, // leaves 1/2
+		{differenceOf(Int(3), parts(3, 4)), 2},                    // leaves 2 1/4
+	} {
+		w, err := SubtractByCutting(test.problem)
+		if err != nil {
+			t.Fatal(err)
+		}
+		found := false
+		for _, move := range w.Moves {
+			if m, ok := move.(OpenWholes); ok {
+				found = true
+				if m.Before != test.before {
+					t.Errorf("%s: %d wholes before the cut, want %d", test.problem, m.Before, test.before)
+				}
+			}
+		}
+		if !found {
+			t.Errorf("%s: no whole is cut", test.problem)
+		}
+	}
+}
+
+func TestNothingIsNamedInPartsFirst(t *testing.T) {
+	for _, test := range []struct {
+		problem Problem
+		number  string
+	}{
+		{differenceOf(wholesAnd(3, 1, 2), parts(7, 2)), "0/2"},
+		{differenceOf(parts(3, 4), parts(3, 4)), "0/4"},
+	} {
+		w, err := SubtractByCutting(test.problem)
+		if err != nil || w.Answer.Number.String() != test.number || w.Answer.Simplest.String() != "0" {
+			t.Errorf("%s is %s = %s, want %s = 0; %v", test.problem, w.Answer.Number, w.Answer.Simplest, test.number, err)
+		}
 	}
 }

@@ -37,8 +37,8 @@ func AddByCutting(p Problem) (Working, error) {
 
 // SubtractByCutting works a [Subtraction] of fractions, mixed and whole numbers,
 // the second not more than the first: the parts are cut until all are the same
-// size, wholes are opened when there are too few loose parts, and the parts that
-// remain are counted. (CCSS 4.NF.B.3c, 5.NF.A.1)
+// size, wholes are opened when there are too few loose parts (those of the second
+// when the first has none), and the parts that remain are counted. (CCSS 4.NF.B.3c, 5.NF.A.1)
 func SubtractByCutting(p Problem) (Working, error) {
 	a, b, ok := p.Operands()
 	if !ok {
@@ -54,23 +54,22 @@ func SubtractByCutting(p Problem) (Working, error) {
 		return Working{}, err
 	}
 	moves = append(moves, cuts...)
-	// With fewer wholes than are to be taken, loose parts make the missing ones.
-	if made := second.Wholes - first.Wholes; made > 0 {
-		to, err := first.open(-made)
+	// Whole strips can be taken from loose parts only when they are cut as well.
+	if first.Wholes < second.Wholes {
+		to, err := second.open(second.Wholes)
 		if err != nil {
 			return Working{}, err
 		}
-		moves = append(moves, MakeWholes{first, to, made})
-		first = to
+		moves = append(moves, OpenWholes{Nth: 1, From: second, To: to, Wholes: second.Wholes})
+		second = to
 	}
 	if short := second.Part.Num() - first.Part.Num(); short > 0 {
-		den := first.Part.Den()
-		wholes := (short-1)/den + 1
+		wholes := (short-1)/first.Part.Den() + 1
 		to, err := first.open(wholes)
 		if err != nil {
 			return Working{}, err
 		}
-		moves = append(moves, OpenWholes{first, to, wholes})
+		moves = append(moves, OpenWholes{From: first, To: to, Wholes: wholes, Before: to.Wholes - second.Wholes})
 		first = to
 	}
 	part, err := first.Part.Sub(second.Part)
@@ -82,7 +81,7 @@ func SubtractByCutting(p Problem) (Working, error) {
 	return named(p, moves, left)
 }
 
-// open turns whole strips in parts, or back when wholes is negative.
+// open turns whole strips in parts.
 func (s Strips) open(wholes int64) (Strips, error) {
 	part, err := fraction.FromMixed(wholes, s.Part)
 	if err != nil {
@@ -92,7 +91,7 @@ func (s Strips) open(wholes int64) (Strips, error) {
 }
 
 // named ends a sum or difference: loose parts are named as far as they can be,
-// and the answer is told in both forms.
+// and the answer is told in both forms. Nothing is named in parts first: 0/4.
 func named(p Problem, moves []Move, total Strips) (Working, error) {
 	value, err := total.Value()
 	if err != nil {
@@ -100,7 +99,7 @@ func named(p Problem, moves []Move, total Strips) (Working, error) {
 	}
 	more, _ := finish(total)
 	answer := Answer{Number: Frac(value), Simplest: AsMixed(value.Simplest())}
-	if total.Wholes > 0 || mixes(p) {
+	if total.Wholes > 0 || mixes(p) && value.Num() > 0 {
 		answer.Number = AsMixed(value)
 	}
 	return Working{p, answer, append(moves, more...)}, nil

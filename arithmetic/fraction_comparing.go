@@ -12,7 +12,8 @@ import (
 // 4.NF.A.1, 4.NF.A.2)
 //
 // When both have the same number of parts and equality is not claimed, nothing
-// is cut: the larger parts reach farther. (CCSS 3.NF.A.3d)
+// is cut: the larger parts reach farther. (CCSS 3.NF.A.3d) Nothing is cut either
+// when both are the same number of wholes: 3/3 and 4/4. (CCSS 3.NF.A.3c)
 func CompareByCutting(p Problem) (Working, error) {
 	a, b, ok := p.Operands()
 	if !ok {
@@ -21,7 +22,7 @@ func CompareByCutting(p Problem) (Working, error) {
 	first, second := StripsOf(a), StripsOf(b)
 	moves := []Move{LayStrips{0, a, first}, LayStrips{1, b, second}}
 	same := p.Rel != Equal && sameCount([]Strips{first, second})
-	if !same {
+	if !same && !sameWholes(a, b) {
 		cuts, cutFirst, cutSecond, err := cutAlike(first, second)
 		if err != nil {
 			return Working{}, err
@@ -61,6 +62,9 @@ func cutAlike(first, second Strips) (moves []Move, cutFirst, cutSecond Strips, e
 	}
 	return moves, to[0], to[1], nil
 }
+
+// sameWholes reports whether two numbers are the same whole number.
+func sameWholes(a, b Number) bool { return a.Value.IsWhole() && a.Value.Equal(b.Value) }
 
 // sameCount reports whether amounts differ in the size of their parts only.
 func sameCount(list []Strips) bool {

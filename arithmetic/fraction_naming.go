@@ -66,7 +66,7 @@ func fractionForm(p Problem, moves []Move, laid Strips) (Working, error) {
 	if err != nil {
 		return Working{}, err
 	}
-	moves = append(moves, OpenWholes{laid, to, laid.Wholes}, CountParts{to})
+	moves = append(moves, OpenWholes{From: laid, To: to, Wholes: laid.Wholes}, CountParts{to})
 	return Working{p, Answer{Number: Frac(to.Part), Simplest: Frac(to.Part)}, moves}, nil
 }
 
@@ -91,7 +91,7 @@ func renaming(p Problem, moves []Move, laid Strips) (Working, error) {
 	}
 	if laid.Wholes > 0 && to.Den()%value.Den() == 0 {
 		opened := Strips{0, value}
-		moves = append(moves, OpenWholes{laid, opened, laid.Wholes})
+		moves = append(moves, OpenWholes{From: laid, To: opened, Wholes: laid.Wholes})
 	}
 	// Where the old parts cannot be cut evenly in the new ones, larger parts that
 	// fit both come between: 2/4 is 1/2 is 3/6.

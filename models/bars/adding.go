@@ -1,6 +1,8 @@
 package bars
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
@@ -29,6 +31,9 @@ type adding struct {
 	numbers [2]arithmetic.Number
 	laid    [2]arithmetic.Strips // as they were written
 	minus   bool
+	take    arithmetic.TakeStrips // of a difference: the end of the first that is taken away
+	piled   bool                  // it is taken piece by piece: wholes from wholes, parts from parts
+	length  int64                 // how long the result is
 }
 
 // added is what the picture shows after a move.
@@ -39,7 +44,9 @@ type added struct {
 	on       int                  // how many numbers lie there
 	together bool                 // the second lies after the first
 	moving   bool                 // it has just been moved there
-	opened   int64                // whole strips that have just been cut, or joined when negative
+	before   int64                // whole strips of the first before those that were cut
+	loose    int64                // and how many parts those were cut in; 0 while none are
+	opened   int                  // the number of which whole strips have just been cut, from 1; 0 for none
 	taken    *arithmetic.TakeStrips
 	total    *arithmetic.Strips // what has been counted
 	joined   int64              // new wholes in it
@@ -51,6 +58,7 @@ func tellSum(w arithmetic.Working) telling.Telling {
 	d.numbers[0], d.numbers[1], _ = w.Problem.Operands()
 	den, wholes, _, _ := extent(w)
 	d.strip = layStrip(den, wholes, 0)
+	d.foresee()
 	var t telling.Telling
 	var now added
 	for _, move := range w.Moves {
@@ -63,8 +71,30 @@ func tellSum(w arithmetic.Working) telling.Telling {
 	t.Whole = d.picture(now, true)
 	asked, answered := d.equations()
 	telling.Equation(t.Whole, t.Whole.H-scene.Margin, asked, answered)
-	t.Pieces = stripPieces(2, wholes)
+	t.Pieces = stripPieces(d.laid[:]...)
+	if d.length > 0 {
+		t.Pieces = append(t.Pieces, telling.Piece{Name: words.BarAnswerStrip, Count: 1})
+	}
 	return t
+}
+
+// foresee sees from the moves where what is taken away will lie, so that it lies
+// there from the first. Without a whole cut where the cut falls, whole strips are
+// taken from whole strips and parts from parts, and what is left would lie on
+// both sides of what is gone.
+func (d *adding) foresee() {
+	opened := false
+	for _, move := range d.working.Moves {
+		switch m := move.(type) {
+		case arithmetic.OpenWholes:
+			opened = opened || m.Nth == 0
+		case arithmetic.TakeStrips:
+			d.take = m
+			d.piled = !opened && m.Taken.Wholes > 0 && m.Left.Part.Num() > 0
+		case arithmetic.CountParts:
+			d.length = d.long(m.Total)
+		}
+	}
 }
 
 // tell makes a move and tells it, all but its picture.
@@ -74,7 +104,7 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 		d.laid[m.Nth], now.amounts[m.Nth], now.on = m.Strips, m.Strips, m.Nth+1
 		return telling.Step{
 			Title:   words.BarLayTitle(m.Number),
-			Hands:   words.BarLayTerm(bothRoles[m.Nth], m.Number, m.Strips, d.minus && m.Nth > 0),
+			Hands:   d.layTerm(m),
 			Ask:     words.BarAskLay(m.Strips),
 			Symbols: notation.Lines(telling.Numeral(m.Number, bothRoles[m.Nth])),
 		}
@@ -90,17 +120,22 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 		now.amounts[m.Nth], now.old[m.Nth], now.fresh = m.To, m.From.Part.Den(), m.Nth+1
 		return telling.Step{
 			Title:   words.BarCutTitle(m),
-			Hands:   words.BarCut(bothRoles[m.Nth], m),
+			Hands:   words.BarCut(bothRoles[m.Nth], m, true),
 			Ask:     words.BarAskCut(m),
 			Symbols: notation.Lines(cutLine(m, bothRoles[m.Nth])),
 		}
 	case arithmetic.OpenWholes:
-		now.amounts[0], now.opened, now.old[0] = m.To, m.Wholes, 0
+		now.amounts[m.Nth], now.opened, now.old[m.Nth] = m.To, m.Nth+1, 0
+		role, ask := bothRoles[m.Nth], words.BarAskOpenAll(m)
+		if m.Nth == 0 {
+			now.before, now.loose = m.Before, m.Wholes*m.To.Part.Den()
+			ask = words.BarAskOpen(now.amounts[1], m)
+		}
 		return telling.Step{
 			Title:   words.BarOpenTitle(m),
-			Hands:   words.BarOpen(scene.First, m),
-			Ask:     words.BarAskOpen(now.amounts[1], m),
-			Symbols: notation.Lines(telling.Join(stripsLine(m.From, scene.First), notation.S("="), stripsLine(m.To, scene.First))),
+			Hands:   words.BarOpen(role, role, m, true),
+			Ask:     ask,
+			Symbols: notation.Lines(telling.Join(stripsLine(m.From, role), notation.S("="), stripsLine(m.To, role))),
 		}
 	case arithmetic.TakeStrips:
 		now.taken = &m
@@ -114,37 +149,46 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 	return d.tellTotal(move, now)
 }
 
-// tellTotal tells a move that counts the result or gives it another name. It
-// joins parts of the first number, too, before whole strips are taken from it.
+// layTerm says how a number of the problem is laid out.
+func (d *adding) layTerm(m arithmetic.LayStrips) words.Phrase {
+	switch {
+	case !d.minus || m.Nth == 0:
+		return words.BarLay(bothRoles[m.Nth], m.Number, m.Strips, false)
+	case d.piled:
+		return words.BarLayUnderPieces(m.Number, m.Strips)
+	}
+	return words.BarLayUnderEnd(m.Number, m.Strips)
+}
+
+// tellTotal tells a move that counts the result or gives it another name.
 func (d *adding) tellTotal(move arithmetic.Move, now *added) telling.Step {
 	switch m := move.(type) {
 	case arithmetic.CountParts:
 		now.total = &m.Total
-		left := d.sum(stripsLine(now.amounts[0], scene.First), stripsLine(now.amounts[1], scene.Second))
+		counted := telling.Join(d.sum(stripsLine(now.amounts[0], scene.First), stripsLine(now.amounts[1], scene.Second)),
+			notation.S("="), stripsLine(m.Total, scene.Result))
+		if d.length == 0 && m.Total.Part.Den() > 1 {
+			counted = telling.Join(counted, notation.S("="), telling.Count(0, scene.Result))
+		}
 		return telling.Step{
 			Title:   words.BarCountTitle(d.minus),
-			Hands:   words.BarCount(m, d.minus),
+			Hands:   words.BarCount(m, d.minus, true),
 			Ask:     words.BarAskCount(m, d.minus),
-			Symbols: notation.Lines(telling.Join(left, notation.S("="), stripsLine(m.Total, scene.Result))),
+			Symbols: notation.Lines(counted),
 		}
 	case arithmetic.MakeWholes:
-		role := scene.Result
-		if now.total == nil {
-			role, now.amounts[0], now.opened, now.old[0] = scene.First, m.To, -m.Wholes, 0
-		} else {
-			now.total, now.joined = &m.To, m.Wholes
-		}
+		now.total, now.joined = &m.To, m.Wholes
 		return telling.Step{
 			Title:   words.BarMakeTitle(m),
-			Hands:   words.BarMake(role, m),
+			Hands:   words.BarMake(scene.Result, m),
 			Ask:     words.BarAskMake(m),
-			Symbols: notation.Lines(telling.Join(stripsLine(m.From, role), notation.S("="), stripsLine(m.To, role))),
+			Symbols: notation.Lines(telling.Join(stripsLine(m.From, scene.Result), notation.S("="), stripsLine(m.To, scene.Result))),
 		}
 	case arithmetic.MergeParts:
 		now.total, now.merged = &m.To, true
 		return telling.Step{
 			Title:   words.BarMergeTitle(m),
-			Hands:   words.BarMerge(scene.Result, m),
+			Hands:   words.BarMerge(scene.Result, m, true),
 			Ask:     words.BarAskMerge(m),
 			Symbols: notation.Lines(telling.Join(stripsLine(m.From, scene.Result), notation.S("="), stripsLine(m.To, scene.Result))),
 		}
@@ -162,43 +206,52 @@ func (d *adding) sum(a, b notation.Line) notation.Line {
 }
 
 // equations are the problem with a question mark, and all its names up to the
-// last; names in between are left out when the line is wider than the paper.
+// last. Where they have no room, the last name is left out first: what was
+// regrouped is what the picture shows.
 func (d *adding) equations() (asked, answered notation.Line) {
+	const smallest = 36 // a long equation is written a little smaller before names are left out
 	problem := d.sum(telling.Numeral(d.numbers[0], scene.First), telling.Numeral(d.numbers[1], scene.Second))
-	var between, results []notation.Line
-	amounts := d.laid
-	for _, move := range d.working.Moves {
-		switch m := move.(type) {
-		case arithmetic.CutParts:
-			amounts[m.Nth] = m.To
-			between = []notation.Line{d.sum(stripsLine(amounts[0], scene.First), stripsLine(amounts[1], scene.Second))}
-		case arithmetic.OpenWholes:
-			amounts[0] = m.To
-			between = []notation.Line{d.sum(stripsLine(amounts[0], scene.First), stripsLine(amounts[1], scene.Second))}
-		case arithmetic.CountParts:
-			results = append(results, stripsLine(m.Total, scene.Result))
-		case arithmetic.MakeWholes:
-			if len(results) > 0 {
-				results = append(results, stripsLine(m.To, scene.Result))
-			}
-		case arithmetic.MergeParts:
-			results = append(results, stripsLine(m.To, scene.Result))
-		}
-	}
-	if d.working.Answer.Simplest.Value.Num() == 0 {
-		results = append(results, telling.Numeral(d.working.Answer.Simplest, scene.Result))
-	}
-	last := results[len(results)-1:]
-	for _, names := range [][]notation.Line{append(between, results...), results, append(results[:1:1], last...), last} {
+	between, results := d.names()
+	last := len(results) - 1
+	for _, names := range [][]notation.Line{
+		slices.Concat(between, results), slices.Concat(between, results[:1]), results, {results[0], results[last]}, results[last:],
+	} {
 		answered = problem
 		for i, name := range names {
 			if i == 0 || name.Text() != names[i-1].Text() {
 				answered = telling.Join(answered, notation.S("="), name)
 			}
 		}
-		if telling.EquationFits(answered) {
+		if telling.Width(answered, smallest, true) <= scene.PaperW-2*scene.Margin {
 			break
 		}
 	}
 	return telling.Join(problem, notation.S("="), telling.Unknown()), answered
+}
+
+// names are the problem once its parts are cut as they are needed, if they are,
+// and the names of the result in the order in which they are met.
+func (d *adding) names() (between, results []notation.Line) {
+	amounts := d.laid
+	for _, move := range d.working.Moves {
+		switch m := move.(type) {
+		case arithmetic.CutParts:
+			amounts[m.Nth] = m.To
+		case arithmetic.OpenWholes:
+			amounts[m.Nth] = m.To
+		case arithmetic.CountParts:
+			results = append(results, stripsLine(m.Total, scene.Result))
+		case arithmetic.MakeWholes:
+			results = append(results, stripsLine(m.To, scene.Result))
+		case arithmetic.MergeParts:
+			results = append(results, stripsLine(m.To, scene.Result))
+		}
+	}
+	if amounts != d.laid {
+		between = []notation.Line{d.sum(stripsLine(amounts[0], scene.First), stripsLine(amounts[1], scene.Second))}
+	}
+	if d.working.Answer.Simplest.Value.Num() == 0 {
+		results = append(results, telling.Numeral(d.working.Answer.Simplest, scene.Result))
+	}
+	return between, results
 }

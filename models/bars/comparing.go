@@ -63,7 +63,7 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 			now.old[m.Nth], now.strips[m.Nth], now.fresh = m.From.Part.Den(), m.To, m.Nth+1
 			step = telling.Step{
 				Title:   words.BarCutTitle(m),
-				Hands:   words.BarCut(bothRoles[m.Nth], m),
+				Hands:   words.BarCut(bothRoles[m.Nth], m, true),
 				Ask:     words.BarAskCut(m),
 				Symbols: notation.Lines(cutLine(m, bothRoles[m.Nth])),
 			}
@@ -90,7 +90,7 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 		asked = telling.Join(statement(w.Problem), telling.Unknown())
 	}
 	telling.Equation(t.Whole, t.Whole.H-scene.Margin, asked, c.chain(*now.ends))
-	t.Pieces = stripPieces(2, wholes)
+	t.Pieces = stripPieces(c.laid[:]...)
 	return t
 }
 
@@ -131,6 +131,10 @@ func (c comparing) chain(m arithmetic.CompareEnds) notation.Line {
 			sign = "="
 		}
 	}
+	if sign == "=" && last.Text() == said {
+		line = line[:len(line)-len(last)] // it is the second number now, and looks like it
+		return append(line, last...)
+	}
 	add(sign, last)
 	return line
 }
@@ -164,7 +168,6 @@ func (c comparing) picture(now compared, story bool) *scene.Scene {
 		c.bars(s, now, scene.ShownOnly)
 	}
 	if now.ends != nil {
-		s.Add(telling.Question(c.left-36, comparedTop+comparedTall+comparedGap/2))
 		c.drawEnds(s, *now.ends)
 	}
 	return s
@@ -174,7 +177,6 @@ func (c comparing) picture(now compared, story bool) *scene.Scene {
 func (c comparing) bars(s *scene.Scene, now compared, when scene.When) {
 	for i, y := range [2]int{comparedTop, comparedSecond} {
 		if i >= now.laid {
-			c.draw(s, bar{y: y, h: comparedTall}, when)
 			continue
 		}
 		b := c.shaded(y, comparedTall, now.strips[i], bothRoles[i], scene.OfNth(i))

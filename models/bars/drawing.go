@@ -88,30 +88,33 @@ func (s strip) filled(runs []run, wholes int64) []run {
 
 // bar is one row of wholes with pieces on it.
 type bar struct {
-	y, h  int
-	cut   int64 // parts that the outline of a whole is cut in; 0 leaves it uncut
-	first int64 // the first whole that is cut
-	last  int64 // and the first that no longer is
-	runs  []run
+	y, h int
+	cut  int64  // parts that the outline of a whole is cut in; 0 leaves it uncut
+	open []bool // which wholes are cut
+	runs []run
 }
 
 // shaded is the bar of one amount, its wholes cut where its parts lie.
 func (s strip) shaded(y, h int, a arithmetic.Strips, role scene.Role, of scene.Of) bar {
 	b := bar{y: y, h: h, runs: s.runs(0, a, role, of)}
-	return s.cutAs(b, a.Part.Den(), a.Wholes)
+	return s.cutAs(b, a.Part.Den())
 }
 
-// cutAs cuts a bar's wholes from the first on, as far as its pieces reach, in
-// den parts each. A bar without whole strips has at least one whole cut.
-func (s strip) cutAs(b bar, den, first int64) bar {
-	end := int64(0)
+// cutAs cuts the wholes of a bar in which parts lie, in den parts each. Of a bar
+// without pieces the first whole is cut.
+func (s strip) cutAs(b bar, den int64) bar {
+	b.cut, b.open = den, make([]bool, s.wholes)
+	empty := true
 	for _, r := range b.runs {
-		end = max(end, s.end(r))
+		if r.count == 0 {
+			continue
+		}
+		empty = false
+		for k := r.from / s.den; r.den > 1 && k*s.den < s.end(r); k++ {
+			b.open[k] = true
+		}
 	}
-	b.cut, b.first, b.last = den, first, (end+s.den-1)/s.den
-	if first == 0 {
-		b.last = max(b.last, 1)
-	}
+	b.open[0] = b.open[0] || empty
 	return b
 }
 
@@ -123,7 +126,7 @@ func (s strip) draw(sc *scene.Scene, b bar, when scene.When) {
 	}
 	for k := range s.wholes {
 		g := scene.Grid{X: s.at(k * s.den), Y: b.y, W: s.unit * int(s.den), H: b.h, Cols: 1, Rows: 1}
-		if b.cut > 1 && b.first <= k && k < b.last {
+		if b.cut > 1 && b.open[k] {
 			g.Cols = int(b.cut)
 		}
 		add(scene.Guide, scene.Outline, g)
@@ -173,14 +176,14 @@ func (s strip) drawCuts(sc *scene.Scene, b bar, r run, when scene.When) {
 	}
 }
 
-// strike puts one stroke through the pieces of a run.
-func (s strip) strike(sc *scene.Scene, b bar, r run, when scene.When) {
+// strike puts one stroke through the pieces between two units.
+func (s strip) strike(sc *scene.Scene, b bar, from, to int64, when scene.When) {
 	const inset = 10
-	if r.count == 0 {
+	if from == to {
 		return
 	}
 	sc.Add(scene.Item{
-		Shape: scene.Line{X1: s.at(r.from) + inset/2, Y1: b.y + b.h - inset, X2: s.at(s.end(r)) - inset/2, Y2: b.y + inset},
+		Shape: scene.Line{X1: s.at(from) + inset/2, Y1: b.y + b.h - inset, X2: s.at(to) - inset/2, Y2: b.y + inset},
 		Role:  scene.Gone, Finish: scene.Bold, When: when,
 	})
 }

@@ -32,20 +32,20 @@ func (s strip) wholeMark(sc *scene.Scene) {
 	}
 }
 
-// unsure draws what is asked: a dashed outline so many units long, inside the
+// unsure draws what is asked: a dashed outline between two units, inside the
 // outline of the wholes, with a question mark in its first whole. It reports
 // whether there was room for them.
-func (s strip) unsure(sc *scene.Scene, y, h int, units int64) bool {
+func (s strip) unsure(sc *scene.Scene, y, h int, from, to int64) bool {
 	const (
 		inset = 7
 		room  = 50
 	)
-	box := scene.Rect{X: s.left + inset, Y: y + inset, W: s.at(units) - s.left - 2*inset, H: h - 2*inset}
+	box := scene.Rect{X: s.at(from) + inset, Y: y + inset, W: s.at(to) - s.at(from) - 2*inset, H: h - 2*inset}
 	if box.W < room {
 		return false
 	}
 	sc.Add(scene.Item{Shape: box, Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly},
-		telling.Question((s.left+s.at(min(units, s.den)))/2, y+h/2))
+		telling.Question((s.at(from)+s.at(min(to, from+s.den)))/2, y+h/2))
 	return true
 }
 

@@ -32,6 +32,7 @@ type renamed struct {
 	made arithmetic.Move // what has just been done to it; nil for nothing
 	done bool            // there is a lower bar
 	old  int64           // parts to a whole before a cut
+	name bool            // its name is known: it need not be counted
 }
 
 func tellNamed(w arithmetic.Working) telling.Telling {
@@ -43,14 +44,14 @@ func tellNamed(w arithmetic.Working) telling.Telling {
 	}
 	n := naming{layStrip(den, wholes, besideRoom(lines...)), w, laid.Number, laid.Strips}
 	var now renamed
-	t := telling.Telling{Pieces: stripPieces(2, wholes), Steps: []telling.Step{{
+	t := telling.Telling{Pieces: stripPieces(laid.Strips), Steps: []telling.Step{{
 		Title: words.BarLayTitle(laid.Number), Hands: words.BarLay(scene.First, laid.Number, laid.Strips, false), Ask: words.BarAskLay(laid.Strips),
 		Scene: n.picture(now), Symbols: notation.Lines(lines[0]),
 	}}}
 	names := []notation.Line{lines[0]}
 	for i, move := range w.Moves[1:] {
 		old := now.old
-		now = renamed{to: after(move), done: true, made: move}
+		now = renamed{to: after(move), done: true, made: move, name: !n.counts(i + 2)}
 		if _, counting := move.(arithmetic.CountParts); counting {
 			now.old, now.made = old, nil // counting changes nothing: the first cuts stay heavy
 		}
@@ -76,6 +77,16 @@ func tellNamed(w arithmetic.Working) telling.Telling {
 	return t
 }
 
+// counts reports whether a move counts the parts: what the move before it made has
+// no name until then.
+func (n naming) counts(move int) bool {
+	if move >= len(n.working.Moves) {
+		return false
+	}
+	_, ok := n.working.Moves[move].(arithmetic.CountParts)
+	return ok
+}
+
 // after is what an amount has become by a move.
 func after(move arithmetic.Move) arithmetic.Strips {
 	switch m := move.(type) {
@@ -96,21 +107,25 @@ func after(move arithmetic.Move) arithmetic.Strips {
 // tell tells a move, all but its picture.
 func (n naming) tell(move arithmetic.Move, now *renamed) telling.Step {
 	same := func(from, to arithmetic.Strips) notation.Block {
-		return notation.Lines(telling.Join(stripsLine(from, scene.First), notation.S("="), stripsLine(to, scene.Result)))
+		name := stripsLine(to, scene.Result)
+		if !now.name {
+			name = n.blankIn(to)
+		}
+		return notation.Lines(telling.Join(stripsLine(from, scene.First), notation.S("="), name))
 	}
 	switch m := move.(type) {
 	case arithmetic.MakeWholes:
 		return telling.Step{Title: words.BarMakeTitle(m), Hands: words.BarMake(scene.Result, m), Ask: words.BarAskMake(m), Symbols: same(m.From, m.To)}
 	case arithmetic.OpenWholes:
-		return telling.Step{Title: words.BarOpenTitle(m), Hands: words.BarOpen(scene.Result, m), Ask: words.BarAskOpenAll(m), Symbols: same(m.From, m.To)}
+		return telling.Step{Title: words.BarOpenTitle(m), Hands: words.BarOpen(scene.First, scene.Result, m, now.name), Ask: words.BarAskOpenAll(m), Symbols: same(m.From, m.To)}
 	case arithmetic.MergeParts:
-		return telling.Step{Title: words.BarMergeTitle(m), Hands: words.BarMerge(scene.Result, m), Ask: words.BarAskMerge(m), Symbols: same(m.From, m.To)}
+		return telling.Step{Title: words.BarMergeTitle(m), Hands: words.BarMerge(scene.Result, m, now.name), Ask: words.BarAskMerge(m), Symbols: same(m.From, m.To)}
 	case arithmetic.CutParts:
 		now.old = m.From.Part.Den()
-		return telling.Step{Title: words.BarCutTitle(m), Hands: words.BarCut(scene.Result, m), Ask: words.BarAskCut(m), Symbols: same(m.From, m.To)}
+		return telling.Step{Title: words.BarCutTitle(m), Hands: words.BarCut(scene.Result, m, now.name), Ask: words.BarAskCut(m), Symbols: same(m.From, m.To)}
 	}
 	m := move.(arithmetic.CountParts)
-	return telling.Step{Title: words.BarCountTitle(false), Hands: words.BarCount(m, false), Ask: words.BarAskCount(m, false), Symbols: same(n.laid, m.Total)}
+	return telling.Step{Title: words.BarCountTitle(false), Hands: words.BarCount(m, false, false), Ask: words.BarAskCountNamed(m, n.working.Problem.Blank), Symbols: same(n.laid, m.Total)}
 }
 
 // blank is what stands for the name that is asked for.
@@ -129,6 +144,14 @@ func (n naming) blank() notation.Line {
 	return telling.Join(notation.F(num, den, scene.Hidden))
 }
 
+// blankIn is the blank while the parts of an amount wait to be counted.
+func (n naming) blankIn(a arithmetic.Strips) notation.Line {
+	if n.working.Problem.Kind == arithmetic.Renaming {
+		return n.blank()
+	}
+	return telling.Join(notation.F("?", strconv.FormatInt(a.Part.Den(), 10), scene.Hidden))
+}
+
 func (n naming) picture(now renamed) *scene.Scene {
 	const (
 		upper  = scene.Margin + 48
@@ -139,13 +162,12 @@ func (n naming) picture(now renamed) *scene.Scene {
 	s := &scene.Scene{
 		W: scene.PaperW, H: bottom + scene.Margin,
 		Title: words.BarNamedTitle(n.working.Problem, n.working.Answer),
-		Desc:  words.BarNamedDesc(n.number, n.laid, now.to, now.done),
+		Desc:  words.BarNamedDesc(n.number, n.laid, now.to, now.done, now.name),
 	}
 	n.wholeMark(s)
 	n.draw(s, n.shaded(upper, tall, n.laid, scene.First, scene.OfFirst), scene.Always)
 	n.beside(s, upper+tall/2, scene.First, telling.Numeral(n.number, scene.First), scene.Always)
 	if !now.done {
-		n.draw(s, bar{y: lower, h: tall}, scene.Always)
 		return s
 	}
 	b := n.shaded(lower, tall, now.to, scene.Result, scene.OfAnswer)
@@ -163,9 +185,13 @@ func (n naming) picture(now renamed) *scene.Scene {
 	n.draw(s, b, scene.ShownOnly)
 	n.draw(s, bar{y: lower, h: tall}, scene.HiddenOnly)
 	end := n.long(now.to)
-	n.unsure(s, lower, tall, end)
+	n.unsure(s, lower, tall, 0, end)
 	s.Draw(scene.Guide, scene.Dotted, scene.Line{X1: n.at(end), Y1: upper + tall, X2: n.at(end), Y2: lower})
-	n.beside(s, lower+tall/2, scene.Result, stripsLine(now.to, scene.Result), scene.ShownOnly)
+	if now.name {
+		n.beside(s, lower+tall/2, scene.Result, stripsLine(now.to, scene.Result), scene.ShownOnly)
+	} else {
+		n.beside(s, lower+tall/2, scene.Hidden, n.blankIn(now.to), scene.ShownOnly)
+	}
 	n.beside(s, lower+tall/2, scene.Hidden, n.blank(), scene.HiddenOnly)
 	return s
 }

@@ -39,7 +39,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 		names[i] = telling.Numeral(n, scene.First)
 	}
 	o.strip = layStrip(den, wholes, besideRoom(names...))
-	t := telling.Telling{Pieces: stripPieces(int64(len(o.list)), wholes)}
+	t := telling.Telling{}
 	sorted := telling.InOrder(w.Answer.Order, scene.Result)
 	var now ordered
 	for _, move := range w.Moves {
@@ -66,6 +66,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 		t.Steps = append(t.Steps, step)
 	}
 	now.moving = false
+	t.Pieces = stripPieces(o.laid...)
 	t.Whole = o.picture(now, true)
 	asked := make([]notation.Line, len(names))
 	for i := range asked {
@@ -84,7 +85,7 @@ func (o ordering) picture(now ordered, story bool) *scene.Scene {
 	s := &scene.Scene{
 		W: scene.PaperW, H: top + (len(o.list)-1)*pitch + tall + 24 + scene.Margin,
 		Title: words.BarOrderTitle(o.working.Problem, o.working.Answer),
-		Desc:  words.BarOrderDesc(o.list, o.laid, o.working.Answer, now.order != nil),
+		Desc:  words.BarOrderDesc(o.list, o.laid, now.strips, o.working.Answer, now.order != nil),
 	}
 	o.wholeMark(s)
 	row := func(at, which int, when scene.When) {

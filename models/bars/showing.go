@@ -46,7 +46,7 @@ func tellShown(w arithmetic.Working) telling.Telling {
 		s.nameParts(sc, b, top+tall+8)
 		return sc
 	}
-	t := telling.Telling{Pieces: stripPieces(1, wholes), Whole: picture(true), Steps: []telling.Step{
+	t := telling.Telling{Pieces: stripPieces(laid.Strips), Whole: picture(true), Steps: []telling.Step{
 		{
 			Title: words.BarPrepareTitle(cut), Hands: words.BarPrepare(cut), Ask: words.BarAskPrepare(cut),
 			Scene: picture(false), Symbols: notation.Lines(onePart(cut.Den)),
@@ -96,7 +96,10 @@ func (s strip) nameParts(sc *scene.Scene, b bar, y int) {
 	if part.Width()+12 > wide {
 		return
 	}
-	for k := b.first; k < b.last; k++ {
+	for k := range s.wholes {
+		if !b.open[k] {
+			continue
+		}
 		for i := range b.cut {
 			part.X = s.at(k*s.den+i*s.each(b.cut)) + wide/2
 			part.Y = y + part.Box().H/2

@@ -1,7 +1,10 @@
 package bars
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
+	"modeler/models/notation"
 	"modeler/models/scene"
 	"modeler/models/telling"
 	"modeler/models/words"
@@ -21,7 +24,7 @@ func (d *adding) picture(now added, story bool) *scene.Scene {
 	s := &scene.Scene{
 		W: scene.PaperW, H: sumBottom + scene.Margin,
 		Title: words.BarSumTitle(d.working.Problem, d.working.Answer),
-		Desc:  words.BarSumDesc(d.working.Problem, d.laid[:now.on], now.amounts, now.together || d.minus, now.total),
+		Desc:  words.BarSumDesc(d.working.Problem, d.laid[:now.on], now.amounts, now.together || d.minus, d.piled, now.taken, now.total),
 	}
 	d.wholeMark(s)
 	if story {
@@ -48,13 +51,15 @@ func (d *adding) picture(now added, story bool) *scene.Scene {
 
 // ask outlines the length that is asked for.
 func (d *adding) ask(s *scene.Scene) {
-	var end int64
-	for _, move := range d.working.Moves {
-		if m, ok := move.(arithmetic.CountParts); ok {
-			end = d.long(m.Total)
-		}
+	room := false
+	if left := d.take.Left; d.piled {
+		wholes, parts := left.Wholes*d.den, d.take.From.Wholes*d.den
+		room = d.unsure(s, sumLower, sumTall, 0, wholes) || room
+		room = d.unsure(s, sumLower, sumTall, parts, parts+d.units(left.Part)) || room
+	} else {
+		room = d.unsure(s, sumLower, sumTall, 0, d.length)
 	}
-	if !d.unsure(s, sumLower, sumTall, end) {
+	if !room {
 		d.braces(s, sumLower+sumTall, false, []mark{{0, 0, telling.Join(telling.Unknown()), scene.Hidden, scene.HiddenOnly}})
 	}
 }
@@ -67,46 +72,83 @@ func (d *adding) upper(s *scene.Scene, now added, when scene.When) {
 	switch {
 	case now.on == 0:
 	case !now.together:
-		b = d.shaded(sumUpper, sumTall, first, scene.First, scene.OfFirst)
-		b.runs = cutFiner(b.runs, now.old[0], now.fresh == 1)
-		marks = []mark{{0, d.long(first), telling.Numeral(d.numbers[0], scene.First), scene.First, when}}
-		if now.opened > 0 {
-			b.runs = d.opened(b.runs, now.opened)
-		}
+		b.runs = cutFiner(d.row(first, now), now.old[0], now.fresh == 1)
 		if now.taken != nil {
-			b.runs = d.kept(*now.taken)
+			b.runs = d.kept(b.runs, *now.taken)
 		}
+		b = d.cutAs(b, first.Part.Den())
+		marks = []mark{{0, d.long(first), telling.Numeral(d.numbers[0], scene.First), scene.First, when}}
 	default:
 		b.runs, marks = d.putTogether(now, when)
 		if den := first.Part.Den(); den == second.Part.Den() || second.Part.Num() == 0 {
-			b = d.cutAs(b, den, first.Wholes+second.Wholes)
+			b = d.cutAs(b, den)
 		} else if first.Part.Num() == 0 {
-			b = d.cutAs(b, second.Part.Den(), first.Wholes+second.Wholes)
+			b = d.cutAs(b, second.Part.Den())
 		}
 	}
 	d.draw(s, b, when)
 	if now.taken != nil {
-		for _, r := range b.runs {
-			if r.role == scene.Gone {
-				d.strike(s, b, r, when)
-			}
-		}
+		d.strikeGone(s, b, when)
 	}
 	d.braces(s, sumUpper, true, marks)
 }
 
-// kept is the first number with what was taken from it as ghosts: the last of
-// its wholes and the last of its parts.
-func (d *adding) kept(m arithmetic.TakeStrips) []run {
-	all := d.runs(0, m.From, scene.First, scene.OfFirst)
+// row is the first number: whole strips, and parts. Where whole strips were cut,
+// those behind them lie between their parts and the loose parts.
+//
+//	+-------+---+---+-------+---+
+//	| whole | : | : | whole | : |   3 1/2 with the second whole cut
+//	+-------+---+---+-------+---+
+func (d *adding) row(a arithmetic.Strips, now added) []run {
+	all := d.runs(0, a, scene.First, scene.OfFirst)
+	if now.loose == 0 {
+		return all
+	}
+	first, cut, behind, rest := all[0], all[1], all[0], all[1]
+	first.count, behind.count = now.before, a.Wholes-now.before
+	cut.count, rest.count = now.loose, rest.count-now.loose
+	cut.from = d.end(first)
+	behind.from = d.end(cut)
+	rest.from = d.end(behind)
+	if now.opened == 1 {
+		cut.role = scene.Moved
+	}
+	return []run{first, cut, behind, rest}
+}
+
+// kept is a row with what was taken from it as ghosts: the last of its wholes and
+// the last of its parts. Wholes and parts lie by turns.
+func (d *adding) kept(row []run, m arithmetic.TakeStrips) []run {
+	gone := [2]int64{m.Taken.Wholes, m.Taken.Part.Num()}
 	var runs []run
-	for i, gone := range [2]int64{m.Taken.Wholes, m.Taken.Part.Num()} {
-		keep, ghost := all[i], all[i]
-		keep.count -= gone
-		ghost.from, ghost.count, ghost.role = d.end(keep), gone, scene.Gone
-		runs = append(runs, keep, ghost)
+	for i := len(row) - 1; i >= 0; i-- {
+		keep, ghost := row[i], row[i]
+		ghost.count = min(keep.count, gone[i%2])
+		gone[i%2] -= ghost.count
+		keep.count -= ghost.count
+		ghost.from, ghost.role = d.end(keep), scene.Gone
+		runs = append([]run{keep, ghost}, runs...)
 	}
 	return runs
+}
+
+// strikeGone puts one stroke through every stretch of ghosts.
+func (d *adding) strikeGone(s *scene.Scene, b bar, when scene.When) {
+	from, to := int64(0), int64(0)
+	strike := func() {
+		d.strike(s, b, from, to, when)
+	}
+	for _, r := range b.runs {
+		if r.role != scene.Gone || r.count == 0 {
+			continue
+		}
+		if r.from != to {
+			strike()
+			from = r.from
+		}
+		to = d.end(r)
+	}
+	strike()
 }
 
 // putTogether lays the second number after the first. Where both have wholes
@@ -147,16 +189,16 @@ func (d *adding) putTogether(now added, when scene.When) (runs []run, marks []ma
 }
 
 // lower draws the second number while it waits, then what the problem comes to.
+// The row is not there before it is needed.
 func (d *adding) lower(s *scene.Scene, now added, when scene.When) {
 	b := bar{y: sumLower, h: sumTall}
 	var marks []mark
 	second := now.amounts[1]
-	secondMark := func(from int64) mark {
-		return mark{from, from + d.long(second), telling.Numeral(d.numbers[1], scene.Second), scene.Second, when}
-	}
 	switch {
+	case d.minus && now.on == 2:
+		b, marks = d.lowerLeft(b, now, when)
 	case d.minus:
-		marks = d.lowerLeft(&b, now, when, secondMark)
+		return
 	case now.total != nil:
 		b = d.totalBar(now)
 		marks = []mark{{0, d.long(*now.total), stripsLine(*now.total, scene.Result), scene.Result, when}}
@@ -164,34 +206,68 @@ func (d *adding) lower(s *scene.Scene, now added, when scene.When) {
 		b.runs = d.runs(0, second, scene.Gone, scene.OfNothing)
 	case now.on == 2 && !now.together:
 		b = d.shaded(sumLower, sumTall, second, scene.Second, scene.OfSecond)
-		marks = []mark{secondMark(0)}
+		marks = []mark{{0, d.long(second), telling.Numeral(d.numbers[1], scene.Second), scene.Second, when}}
+	case when != scene.HiddenOnly:
+		return
 	}
 	d.draw(s, b, when)
 	d.braces(s, sumLower+sumTall, false, marks)
 }
 
-// lowerLeft has what is left of a difference and, after it, what was taken.
-func (d *adding) lowerLeft(b *bar, now added, when scene.When, secondMark func(int64) mark) (marks []mark) {
+// lowerLeft has what was taken under where it lay, and what is left under what is
+// left.
+func (d *adding) lowerLeft(b bar, now added, when scene.When) (bar, []mark) {
+	from := d.long(now.amounts[0]) - d.long(now.amounts[1])
+	taken := d.runs(from, now.amounts[1], scene.Second, scene.OfSecond)
+	if d.piled {
+		wholes := d.take.From.Wholes * d.den
+		taken[0].from = wholes - d.take.Taken.Wholes*d.den
+		taken[1].from = d.long(d.take.From) - d.units(d.take.Taken.Part)
+	}
+	taken = cutFiner(taken, now.old[1], now.fresh == 2)
+	if now.opened == 2 {
+		taken[1].role = scene.Moved
+	}
+	var marks []mark
 	if now.total != nil {
-		*b = d.totalBar(now)
-		marks = append(marks, mark{0, d.long(*now.total), stripsLine(*now.total, scene.Result), scene.Result, when})
+		b = d.totalBar(now)
+		marks = d.named(b.runs, *now.total, scene.Result, stripsLine(*now.total, scene.Result), when)
 	}
-	if now.on == 2 {
-		from := d.long(now.amounts[0]) - d.long(now.amounts[1])
-		b.runs = append(b.runs, cutFiner(d.runs(from, now.amounts[1], scene.Second, scene.OfSecond), now.old[1], now.fresh == 2)...)
-		marks = append(marks, secondMark(from))
+	marks = append(marks, d.named(taken, d.laid[1], scene.Second, telling.Numeral(d.numbers[1], scene.Second), when)...)
+	slices.SortStableFunc(marks, func(a, b mark) int { return int(a.from - b.from) })
+	b.runs = append(b.runs, taken...)
+	return b, marks
+}
+
+// named is the mark of an amount, or two where its wholes and its parts lie
+// apart.
+func (d *adding) named(runs []run, a arithmetic.Strips, role scene.Role, name notation.Line, when scene.When) []mark {
+	wholes, parts := runs[0], runs[1]
+	if d.piled && a.Wholes > 0 && a.Part.Num() > 0 {
+		return []mark{
+			{wholes.from, d.end(wholes), stripsLine(arithmetic.Strips{Wholes: a.Wholes}, role), role, when},
+			{parts.from, d.end(parts), stripsLine(arithmetic.Strips{Part: a.Part}, role), role, when},
+		}
 	}
-	return marks
+	from := wholes.from
+	if wholes.count == 0 {
+		from = parts.from
+	}
+	return []mark{{from, from + d.long(a), name, role, when}}
 }
 
 // totalBar is the result: what has just become of it is marked as moved.
 func (d *adding) totalBar(now added) bar {
 	b := d.shaded(sumLower, sumTall, *now.total, scene.Result, scene.OfAnswer)
-	if now.joined > 0 {
-		b.runs = d.filled(b.runs, now.joined)
+	if d.piled {
+		b.runs[1].from = d.take.From.Wholes * d.den // under what is left of the parts
+		b = d.cutAs(b, now.total.Part.Den())
 	}
 	if now.merged {
 		b.runs[1].role = scene.Moved
+	}
+	if now.joined > 0 {
+		b.runs = d.filled(b.runs, now.joined)
 	}
 	return b
 }

@@ -30,7 +30,8 @@ func Answer(p arithmetic.Problem, a arithmetic.Answer) string {
 // renamed is the answer and, where it has a last name of its own, that name too.
 func renamed(a arithmetic.Answer) string {
 	text := a.Number.String()
-	if a.Simplest == (arithmetic.Number{}) || !a.Simplest.Value.Equal(a.Number.Value) {
+	// The zero value of a number is 0, the last name of 0/4 and of nothing else.
+	if !a.Simplest.Value.Equal(a.Number.Value) || a.Simplest == (arithmetic.Number{}) && a.Number.Form != arithmetic.Common {
 		return text
 	}
 	if last := a.Simplest.String(); last != text {

@@ -1,6 +1,10 @@
 package words
 
-import "modeler/arithmetic"
+import (
+	"strconv"
+
+	"modeler/arithmetic"
+)
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
@@ -12,21 +16,21 @@ func BarsNoFraction() string { return "there is no fraction in it" }
 
 // BarsTooLong says that too many wholes would be needed.
 func BarsTooLong(most int64) string {
-	return "fraction bars show at most " + Name(most) + " wholes; a number line reaches farther"
+	return "fraction bars show at most " + arithmetic.Grouped(most) + " wholes"
 }
 
 // BarsTooMany says that a list is too long.
 func BarsTooMany(most int) string {
-	return "fraction bars order at most " + Name(int64(most)) + " numbers"
+	return "fraction bars order at most " + strconv.Itoa(most) + " fractions"
 }
 
 // BarsTooFine says that parts would be too thin to see; den is how many would
 // make a whole, 0 when that is beyond counting.
 func BarsTooFine(den int64) string {
 	if den == 0 {
-		return "the parts would be too thin to see; a number line fits better"
+		return "the parts would be too thin to see"
 	}
-	return "parts of " + arithmetic.Grouped(den) + " to a whole would be too thin to see; a number line fits better"
+	return "parts of " + arithmetic.Grouped(den) + " to a whole would be too thin to see"
 }
 
 // BarsSame says that a number has the name asked for already.

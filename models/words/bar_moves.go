@@ -23,13 +23,16 @@ func BarPrepareTitle(m arithmetic.CutWholes) string {
 // BarShadeTitle heads the step in which parts are shaded.
 func BarShadeTitle(s arithmetic.Strips) string { return "Shade " + barPieces(s) }
 
-// BarLayTerm says how a term of a sum is laid out. What is to be taken away goes
-// under the end of the first.
-func BarLayTerm(role scene.Role, n arithmetic.Number, s arithmetic.Strips, toTake bool) Phrase {
-	if !toTake {
-		return BarLay(role, n, s, false)
-	}
-	return Say("Lay out ", In(role, n.String()), " as well: "+barPieces(s)+". Put it under the end of the first, to see how much is taken away.")
+// BarLayUnderEnd says that what is to be taken away goes under the end of the
+// first number.
+func BarLayUnderEnd(n arithmetic.Number, s arithmetic.Strips) Phrase {
+	return Say("Lay out ", In(scene.Second, n.String()), " as well: "+barPieces(s)+". Put it under the end of the first, to see how much is taken away.")
+}
+
+// BarLayUnderPieces says that what is to be taken away goes under pieces of its
+// own kind.
+func BarLayUnderPieces(n arithmetic.Number, s arithmetic.Strips) Phrase {
+	return Say("Lay out ", In(scene.Second, n.String()), " as well: "+barPieces(s)+". Put each piece under one of the same size, to see which are taken away.")
 }
 
 // BarTogether says that the second number goes after the first.
@@ -57,17 +60,23 @@ func BarOpenTitle(m arithmetic.OpenWholes) string {
 	return "Cut wholes into " + Parts(m.To.Part.Den(), 2)
 }
 
-// BarOpen says that whole strips are cut in parts.
-func BarOpen(role scene.Role, m arithmetic.OpenWholes) Phrase {
+// BarOpen says that whole strips are cut in parts, and what the number is then
+// where that is not asked for: from has the role of its old name.
+func BarOpen(from, role scene.Role, m arithmetic.OpenWholes, named bool) Phrase {
 	den := m.To.Part.Den()
-	cut := "Cut 1 whole strip into " + Count(den, "equal part") + ": "
+	cut := "Cut 1 whole strip into " + Count(den, "equal part")
 	switch {
 	case den == 1:
-		cut = "Count every whole strip as one part: "
+		cut = "Count every whole strip as one part"
 	case m.Wholes > 1:
-		cut = "Cut " + barWholes(m.Wholes) + " into " + Count(den, "equal part") + " each: "
+		cut = "Cut " + barWholes(m.Wholes) + " into " + Count(den, "equal part") + " each"
+	case m.From.Wholes > 1:
+		cut = "Cut the " + ordinal(m.Before+1) + " whole strip into " + Count(den, "equal part")
 	}
-	return Say(cut, In(scene.First, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")
+	if !named {
+		return Say(cut + ". The length stays the same.")
+	}
+	return Say(cut+": ", In(from, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")
 }
 
 // BarAskOpen asks whether there are parts enough to take away.
@@ -102,14 +111,18 @@ func BarCountTitle(left bool) string {
 	return "Count the parts"
 }
 
-// BarCount says how many pieces there are now.
-func BarCount(m arithmetic.CountParts, left bool) Phrase {
+// BarCount says how many pieces there are now. Of a sum or difference a strip is
+// laid for them.
+func BarCount(m arithmetic.CountParts, left, lay bool) Phrase {
 	count := "Count: "
+	if lay {
+		count = "Lay a strip under them, as long as both together. Count: "
+	}
 	if left {
-		count = "Count what is left: "
+		count = "Lay a strip under what is left, just as long. Count what is left: "
 	}
 	if m.Total.Wholes == 0 && m.Total.Part.Num() == 0 {
-		return Say(count+"nothing. The answer is ", In(scene.Result, "0"), ".")
+		return Say("Count what there is: nothing. The answer is ", In(scene.Result, "0"), ".")
 	}
 	if m.Total.Part.Den() == 1 && m.Total.Part.Num() > 0 {
 		return Say(count, In(scene.Result, BarAmount(m.Total)), ".")
@@ -117,15 +130,31 @@ func BarCount(m arithmetic.CountParts, left bool) Phrase {
 	return Say(count+barPieces(m.Total)+", ", In(scene.Result, BarAmount(m.Total)), ".")
 }
 
+// BarAskCountNamed asks for the count that a blank stands for: the upper number of
+// a fraction, or the lower.
+func BarAskCountNamed(m arithmetic.CountParts, b arithmetic.Blank) Phrase {
+	if b.Num > 0 {
+		return Say("How many parts make one whole now?")
+	}
+	return BarAskCount(m, false)
+}
+
 // BarAskCount asks for the count.
 func BarAskCount(m arithmetic.CountParts, left bool) Phrase {
 	if m.Total.Part.Den() == 1 {
 		return Say("How many whole strips are there now?")
 	}
-	if left {
-		return Say("How many " + Parts(m.Total.Part.Den(), 2) + " are left?")
+	pieces := Parts(m.Total.Part.Den(), 2)
+	switch {
+	case m.Total.Wholes > 0 && m.Total.Part.Num() > 0:
+		pieces = "whole strips and " + pieces
+	case m.Total.Wholes > 0:
+		pieces = "whole strips"
 	}
-	return Say("How many " + Parts(m.Total.Part.Den(), 2) + " are there now?")
+	if left {
+		return Say("How many " + pieces + " are left?")
+	}
+	return Say("How many " + pieces + " are there now?")
 }
 
 // BarMakeTitle heads the step in which parts fill wholes.
@@ -159,14 +188,18 @@ func BarMergeTitle(m arithmetic.MergeParts) string {
 	return "Join the parts into " + Parts(m.To.Part.Den(), 2)
 }
 
-// BarMerge says that parts are joined in larger ones.
-func BarMerge(role scene.Role, m arithmetic.MergeParts) Phrase {
+// BarMerge says that parts are joined in larger ones, and what the number is then
+// where that is not asked for.
+func BarMerge(role scene.Role, m arithmetic.MergeParts, named bool) Phrase {
 	if m.Every == 1 {
 		return Say("Try to join the parts into larger equal parts. None come out even, so ", In(role, BarAmount(m.To)), " is in simplest form.")
 	}
 	joined := "Join every " + Count(m.Every, "part") + " into 1 " + Parts(m.To.Part.Den(), 1) + ". "
 	if m.To.Part.Den() == 1 {
 		joined = "Join every " + Count(m.Every, "part") + " into 1 whole. "
+	}
+	if !named {
+		return Say(joined + "The length stays the same.")
 	}
 	return Say(joined+"The length stays the same: ", In(role, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")
 }

@@ -30,6 +30,14 @@ func barLiesAs(name string, s arithmetic.Strips) string {
 
 const barsUnder = "Bars under each other, from the same left edge and with wholes of the same length."
 
+// bars introduces a picture of so many bars.
+func bars(n int) string {
+	if n < 2 {
+		return "A bar with its wholes marked."
+	}
+	return barsUnder
+}
+
 // BarVerdict is the title of a claim or comparison.
 func BarVerdict(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	if p.Kind == arithmetic.Comparison {
@@ -42,7 +50,7 @@ func BarVerdict(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 // BarComparedDesc says what a picture of two bars shows. laid are the numbers
 // that lie there, as they were written.
 func BarComparedDesc(p arithmetic.Problem, laid []arithmetic.Strips, cuts []arithmetic.CutParts, ends *arithmetic.CompareEnds) scene.Telling {
-	said := barsUnder
+	said := bars(len(laid))
 	a, b, _ := p.Operands()
 	names := [...]string{a.String(), b.String()}
 	for i, s := range laid {
@@ -78,13 +86,15 @@ func BarSumTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 
 // BarSumDesc says what a picture of a sum or difference shows: the numbers as
 // they were laid, as they are cut now, and the total when it has been counted.
-func BarSumDesc(p arithmetic.Problem, laid []arithmetic.Strips, now [2]arithmetic.Strips, placed bool, total *arithmetic.Strips) scene.Telling {
+func BarSumDesc(p arithmetic.Problem, laid []arithmetic.Strips, now [2]arithmetic.Strips, placed, piled bool, taken *arithmetic.TakeStrips, total *arithmetic.Strips) scene.Telling {
 	minus := p.Kind == arithmetic.Subtraction
 	a, b, _ := p.Operands()
-	said := barsUnder + " The first number: " + barLiesAs(a.String(), laid[0])
+	said := bars(len(laid)) + " The first number: " + barLiesAs(a.String(), laid[0])
 	if len(laid) > 1 {
 		said += " The second: " + barLiesAs(b.String(), laid[1])
 		switch {
+		case piled:
+			said += " Each piece of it lies under one of the first of the same size, to be taken away."
 		case minus:
 			said += " It lies under the end of the first, to be taken away."
 		case placed:
@@ -100,6 +110,9 @@ func BarSumDesc(p arithmetic.Problem, laid []arithmetic.Strips, now [2]arithmeti
 			said += " Cut in new parts, " + BarAmount(s) + " is " + BarAmount(now[i]) + "."
 		}
 	}
+	if taken != nil {
+		said += " " + barCrossed(taken.Taken)
+	}
 	if total == nil {
 		return scene.Same(said)
 	}
@@ -112,6 +125,18 @@ func BarSumDesc(p arithmetic.Problem, laid []arithmetic.Strips, now [2]arithmeti
 		amount += " = 0"
 	}
 	return scene.Telling{Shown: said + is + amount + ".", Hidden: hidden}
+}
+
+// barCrossed says which pieces of the first number are crossed out.
+func barCrossed(s arithmetic.Strips) string {
+	are := " are"
+	switch s.Wholes + s.Part.Num() {
+	case 0:
+		return "Nothing is crossed out."
+	case 1:
+		are = " is"
+	}
+	return upper(barPieces(s)) + " of the first" + are + " crossed out."
 }
 
 // BarShownTitle is the title of a picture of one number. With the answer hidden
@@ -149,11 +174,15 @@ func BarNamedTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	return scene.Telling{Shown: p.String() + ": " + Answer(p, a), Hidden: p.String() + ": ?"}
 }
 
-// BarNamedDesc says what a picture of two names shows.
-func BarNamedDesc(n arithmetic.Number, laid, to arithmetic.Strips, done bool) scene.Telling {
-	said := barsUnder + " The upper: " + barLiesAs(n.String(), laid)
+// BarNamedDesc says what a picture of two names shows. Before the parts of the
+// lower bar are counted it says only how large they are.
+func BarNamedDesc(n arithmetic.Number, laid, to arithmetic.Strips, done, counted bool) scene.Telling {
 	if !done {
-		return scene.Same(said)
+		return scene.Same(bars(1) + " " + upper(barLiesAs(n.String(), laid)))
+	}
+	said := bars(2) + " The upper: " + barLiesAs(n.String(), laid)
+	if !counted {
+		return scene.Same(said + " The lower is the same length, in " + Parts(to.Part.Den(), 2) + " that are not counted yet.")
 	}
 	return scene.Telling{
 		Shown:  said + " The lower is the same length: " + barLiesAs(BarAmount(to), to),
@@ -167,13 +196,20 @@ func BarOrderTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 }
 
 // BarOrderDesc says what a picture of a list shows.
-func BarOrderDesc(list []arithmetic.Number, now []arithmetic.Strips, a arithmetic.Answer, sorted bool) scene.Telling {
+func BarOrderDesc(list []arithmetic.Number, laid, now []arithmetic.Strips, a arithmetic.Answer, sorted bool) scene.Telling {
 	said := barsUnder
-	for i, s := range now {
-		said += " " + list[i].String() + ": " + barLies(s) + "."
+	asks := said
+	for i, s := range laid {
+		lies := " " + list[i].String() + ": " + barLies(s) + "."
+		said, asks = said+lies, asks+lies
+	}
+	for i, s := range laid {
+		if s != now[i] {
+			said += " Cut finer, " + BarAmount(s) + " is " + BarAmount(now[i]) + "."
+		}
 	}
 	if !sorted {
 		return scene.Same(said)
 	}
-	return scene.Telling{Shown: said + " Sorted from least to greatest: " + chain(a.Order) + ".", Hidden: said + " Which is the least, and which comes next?"}
+	return scene.Telling{Shown: said + " Sorted from least to greatest: " + chain(a.Order) + ".", Hidden: asks + " Which is the least, and which comes next?"}
 }

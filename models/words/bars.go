@@ -134,10 +134,14 @@ func BarAskLay(s arithmetic.Strips) Phrase {
 	return Say("How many " + Parts(s.Part.Den(), 2) + " are there, and how many make one whole?")
 }
 
-// BarCut says that every part is cut finer.
-func BarCut(role scene.Role, m arithmetic.CutParts) Phrase {
-	p := Say("Cut every " + Parts(m.From.Part.Den(), 1) + " into " + Count(m.Into, "equal part") + ". The shaded length stays the same: ")
-	return append(p, Say(In(role, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")...)
+// BarCut says that every part is cut finer, and what the number is then where
+// that is not asked for.
+func BarCut(role scene.Role, m arithmetic.CutParts, named bool) Phrase {
+	cut := "Cut every " + Parts(m.From.Part.Den(), 1) + " into " + Count(m.Into, "equal part") + ". The shaded length stays the same"
+	if !named {
+		return Say(cut + ".")
+	}
+	return append(Say(cut+": "), Say(In(role, BarAmount(m.From)), " is ", In(role, BarAmount(m.To)), ".")...)
 }
 
 // BarAskCut asks what the small parts are.
@@ -205,7 +209,7 @@ func BarWhy(p arithmetic.Problem, m arithmetic.CompareEnds, cuts []arithmetic.Cu
 	}
 	switch {
 	case m.Relation == arithmetic.Equal:
-		why = append(why, Say("Both are the same length")...)
+		why = append(why, equalWhy(a, b, m, len(cuts) > 0)...)
 	case m.SameCount:
 		why = append(why, Say("So ")...)
 		why = append(why, BarStatement(a, m.Relation.String(), b)...)
@@ -217,9 +221,41 @@ func BarWhy(p arithmetic.Problem, m arithmetic.CompareEnds, cuts []arithmetic.Cu
 		why = append(why, Say(In(roles[0], more.String()), " is "+gap(m.Gap)+" more than ", In(roles[1], less.String()))...)
 	}
 	if p.Kind == arithmetic.Claim && p.Rel != m.Relation {
-		why = append(why, Say(", so "+p.String()+" is not true; "+m.Instead.String()+" is")...)
+		why = append(why, Say(", so "+p.String()+" is not true. "+instead(p, m))...)
 	}
 	return append(why, Span{Text: "."})
+}
+
+// instead leads to the true statement: a claim the wrong way round is turned.
+func instead(p arithmetic.Problem, m arithmetic.CompareEnds) string {
+	if p.Rel != arithmetic.Equal && m.Relation != arithmetic.Equal {
+		return "It is the other way round: " + m.Instead.String()
+	}
+	return "This is true: " + m.Instead.String()
+}
+
+// equalWhy says why two numbers are one length.
+func equalWhy(a, b arithmetic.Number, m arithmetic.CompareEnds, cut bool) Phrase {
+	equal := Say(In(scene.First, a.String()), " and ", In(scene.Second, b.String()), " are equal")
+	switch {
+	case cut:
+		return Say("Both are the same length")
+	case m.First == m.Second:
+		return Say("Both are "+barPieces(m.First)+", so ", equal)
+	case a.Value.Sign() == 0:
+		return Say("Neither has a part shaded, so ", equal)
+	case !a.Value.IsWhole():
+		// A mixed number and a fraction in the same parts.
+		den := m.First.Part.Den()
+		return Say(upper(barParts(den, den))+" make 1 whole, so ", equal)
+	}
+	var makes []string
+	for _, s := range []arithmetic.Strips{m.First, m.Second} {
+		if s.Part.Num() > 0 && s.Part.Den() > 1 {
+			makes = append(makes, barParts(s.Part.Num(), s.Part.Den())+" make "+Count(s.Part.Num()/s.Part.Den(), "whole"))
+		}
+	}
+	return Say(upper(strings.Join(makes, " and "))+", so ", equal)
 }
 
 // sameCountWhy compares the sizes of parts where both amounts have as many.
@@ -235,8 +271,24 @@ func sameCountWhy(m arithmetic.CompareEnds) Phrase {
 	return Say("Both have " + Count(count, "part") + ", and " + Parts(large, 2) + " are larger than " + Parts(small, 2) + ". ")
 }
 
-// BarStrips is what the hands work with.
-func BarStrips(n int64) string { return plural("paper strip", n) + " of one length" }
+// BarStrips is what the hands work with: n strips of paper.
+func BarStrips(n int64) string {
+	if n == 1 {
+		return "paper strip"
+	}
+	return "paper strips of one length"
+}
+
+// BarAnswerStrip is the piece that is laid for the result of a sum.
+const BarAnswerStrip = "long paper strip for the answer"
+
+// BarStripsOf is how many strips of paper an amount is laid out with.
+func BarStripsOf(s arithmetic.Strips) int64 {
+	if s.Part.Num() == 0 && (s.Wholes > 0 || s.Part.Den() == 1) {
+		return s.Wholes
+	}
+	return s.Wholes + strips(s)
+}
 
 // BarCompareTitle heads the last step of a comparison.
 const BarCompareTitle = "Compare the ends"
