@@ -64,7 +64,12 @@ func (s sight) is(p measure.Paint, roles ...scene.Role) bool {
 }
 
 // ghost reports whether a shape is only the outline of something gone.
-func (s sight) ghost(p measure.Paint) bool { return !p.Filled() && p.Stroke == s.paint[scene.Gone][2] }
+func (s sight) ghost(p measure.Paint) bool { return s.empty(p, scene.Gone) }
+
+// empty reports whether a shape is only an outline in one of the roles.
+func (s sight) empty(p measure.Paint, roles ...scene.Role) bool {
+	return !p.Filled() && slices.ContainsFunc(roles, func(r scene.Role) bool { return p.Stroke == s.paint[r][2] })
+}
 
 // TestReadingBack measures the whole story of every example and of random
 // problems, and compares what it finds with the exact answer.
@@ -132,12 +137,12 @@ func agree(what string, found, want *big.Rat) error {
 }
 
 // readBlocks counts blocks by their size in ones: filled ones by their fill, and
-// empty ones, which are gone.
+// empty ones, which are gone or traded, by their edge.
 func readBlocks(s sight, t problems.Truth) error {
 	one := 0
 	var faces []measure.Face
 	for _, f := range s.Faces() {
-		if !s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) && !s.ghost(f.Paint) {
+		if !s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) && !s.ghost(f.Paint) && !s.empty(f.Paint, scene.First, scene.Second, scene.Moved) {
 			continue
 		}
 		faces = append(faces, f)
@@ -177,7 +182,18 @@ func readBlocks(s sight, t problems.Truth) error {
 	switch s.problem.Kind {
 	case arithmetic.Show:
 		return agree("the number", of(scene.First), t.Numbers[0])
-	case arithmetic.Addition, arithmetic.Claim, arithmetic.Comparison:
+	case arithmetic.Addition:
+		both := func(role scene.Role) *big.Rat {
+			return sum(func(f measure.Face) bool { return s.is(f.Paint, role) || s.empty(f.Paint, role) })
+		}
+		if err := agree("the first, with what was traded", both(scene.First), t.Numbers[0]); err != nil {
+			return err
+		}
+		if err := agree("the second, with what was traded", both(scene.Second), t.Numbers[1]); err != nil {
+			return err
+		}
+		return agree("what is solid", of(scene.First, scene.Second, scene.Moved), t.Value)
+	case arithmetic.Claim, arithmetic.Comparison:
 		if err := agree("the first", of(scene.First), t.Numbers[0]); err != nil {
 			return err
 		}

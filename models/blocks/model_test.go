@@ -3,6 +3,7 @@ package blocks
 import (
 	"errors"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"modeler/arithmetic"
@@ -182,6 +183,39 @@ func TestTheAnswerStaysHidden(t *testing.T) {
 			if got := worth(s, scene.OfAnswer, true); got != 0 {
 				t.Errorf("%s, %s: %d of the answer is drawn with the answer hidden", p, name, got)
 			}
+		}
+	}
+}
+
+// With the answer hidden, what is to be taken away stands under the trays and
+// nothing else: a digit above it would invite taking it from a place that has
+// less, which is the commonest wrong answer (the smaller digit from the larger:
+// Brown and Burton 1978, from memory).
+func TestHiddenSubtractionsAreNotPosedInColumns(t *testing.T) {
+	for _, p := range []arithmetic.Problem{minus(402, 178), minus(1_000, 1), minus(9_000, 4_567)} {
+		told := Model.Tell(p)
+		for _, s := range []*scene.Scene{told.Whole, told.Steps[len(told.Steps)-1].Scene} {
+			for _, text := range said(s, true) {
+				if strings.Trim(text, "0123456789?") == "" {
+					t.Errorf("%s: %q stands there by itself", p, text)
+				}
+			}
+		}
+	}
+}
+
+func TestHiddenTitlesAskTheProblem(t *testing.T) {
+	for _, tc := range []struct {
+		problem arithmetic.Problem
+		want    string
+	}{
+		{minus(402, 178), "402 − 178 = ?"},
+		{plus(345, 278), "345 + 278 = ?"},
+		{pair(arithmetic.Claim, 347, 374), "Is 347 < 374?"},
+		{pair(arithmetic.Comparison, 1_204, 1_240), "Compare 1,204 and 1,240"},
+	} {
+		if got := Model.Tell(tc.problem).Whole.Title.Hidden; got != tc.want {
+			t.Errorf("the title is %q, want %q", got, tc.want)
 		}
 	}
 }

@@ -8,6 +8,7 @@ import (
 
 func TestBlocksSayWhatToDo(t *testing.T) {
 	say := func(_ string, hands, _ Phrase) string { return hands.String() }
+	ask := func(_ string, _, ask Phrase) string { return ask.String() }
 	for _, tc := range []struct{ got, want string }{
 		{say(BlocksLayOut(arithmetic.LayOut{Number: 402, Counts: arithmetic.Counts{2, 0, 4}})), "Lay out 402: 4 hundreds, no tens and 2 ones."},
 		{say(BlocksLayOut(arithmetic.LayOut{Nth: 1})), "Lay out no pieces for 0."},
@@ -30,6 +31,10 @@ func TestBlocksSayWhatToDo(t *testing.T) {
 		{say(BlocksTradeUp(arithmetic.TradeUp{Left: 0})), "Trade 10 ones for 1 ten. No ones stay."},
 		{say(BlocksCompare(arithmetic.ComparePlace{Power: 1, First: 1, Second: 7, Relation: arithmetic.Less}, true)),
 			"Look at the tens: 1 ten is fewer than 7 tens. No need to look further."},
+		{BlocksJoined(arithmetic.JoinPlace{Power: 1, Sum: 1}), "In the tens there is 1 ten in all."},
+		{BlocksJoined(arithmetic.JoinPlace{Sum: 7}), "In the ones there are 7 ones in all."},
+		{ask(BlocksCompare(arithmetic.ComparePlace{Power: 2, First: 3, Second: 3, Relation: arithmetic.Equal}, true)),
+			"Which number has more hundreds, or are they the same?"},
 		{BlocksWhy(arithmetic.WriteSign{First: 347, Second: 374, Relation: arithmetic.Less},
 			arithmetic.ComparePlace{Power: 1, First: 4, Second: 7, Relation: arithmetic.Less}, 2).String(),
 			"347 is less than 374: the hundreds are the same, and 4 tens are fewer than 7 tens."},
