@@ -51,17 +51,14 @@ func harderOf(kind Kind, n Number) Number {
 	return harder(n)
 }
 
-// step is by how much a number of that size grows.
-func step(n int64) int64 {
-	switch {
-	case n < 20:
-		return 2
-	case n < 100:
-		return 14
-	case n < 1000:
-		return 127
+// grow is a whole number, or the units of a decimal, with 1 more in its first
+// digit, so that the other digits have the same trades as before.
+func grow(n int64) int64 {
+	lead := int64(1)
+	for n/lead >= 10 {
+		lead *= 10
 	}
-	return n / 8
+	return n + lead
 }
 
 // harder is a number of the same type, larger or with one part more.
@@ -71,52 +68,84 @@ func harder(n Number) Number {
 	case Common:
 		return Frac(fraction.Must(v.Num()+1, v.Den()+1))
 	case Mixed:
-		wholes, part := v.Mixed()
-		if f, err := fraction.FromMixed(wholes, fraction.Must(part.Num()+1, part.Den()+1)); err == nil {
-			return AsMixed(f)
-		}
-		return n
-	case Decimal, Money:
-		m := InPlaces(v.Num()+step(v.Num()), n.Places)
-		if n.Places == 0 {
-			m = Number{Value: fraction.Whole(v.Num() + step(v.Num()))}
-		}
-		m.Form = n.Form
-		return m
+		return AsMixed(fraction.Must(v.Num()+v.Den(), v.Den()))
 	}
-	return Int(v.Num() + step(v.Num()))
+	return withUnits(n, grow(v.Num()))
+}
+
+// withUnits is a whole or decimal number with so many units of its last place.
+func withUnits(n Number, units int64) Number {
+	if n.Form == Whole || n.Places == 0 {
+		return Number{Value: fraction.Whole(units), Form: n.Form}
+	}
+	return Number{Value: fraction.Must(units, n.Value.Den()), Form: n.Form, Places: n.Places}
+}
+
+// fuller has 1 more in the last place if there is room, which takes no trade away.
+func fuller(n Number) Number {
+	if units := n.Value.Num(); !inParts(n) && units%10 != 9 {
+		return withUnits(n, units+1)
+	}
+	return n
 }
 
 // harderPair is the next two numbers for a sign. What is taken away stays less
 // than what it is taken from.
 func harderPair(op Op, a, b Number) (Number, Number) {
-	whole := a.Form == Whole && b.Form == Whole
-	common := a.Form == Common && b.Form == Common
-	same := common && a.Value.Den() == b.Value.Den()
-	x, y := a.Value, b.Value
-	switch {
-	case op == Multiply && whole:
-		return a, Int(y.Num() + 1)
-	case op == Divide && whole && y.Num() > 2 && x.Num()%y.Num() == 0: // now with something left over
-		return Int(x.Num() + 2), b
-	case op == Divide && whole:
-		return Int(x.Num() + y.Num()), b
-	case op == Of && inParts(a) && x.Num()+1 < x.Den():
-		return Frac(fraction.Must(x.Num()+1, x.Den())), b
-	case op == Of && inParts(a):
-		return a, Int(y.Num() + x.Den())
-	case op == Add && same:
-		return Frac(fraction.Must(x.Num()+1, x.Den())), Frac(fraction.Must(y.Num()+1, y.Den()))
-	case op == Subtract && same:
-		return Frac(fraction.Must(x.Num()+1, x.Den())), b
-	case op == Subtract && common: // one fraction nearer to 1, the other smaller
-		return harder(a), Frac(fraction.Must(y.Num(), y.Den()+1))
-	case op == Subtract:
-		return harder(harder(a)), harder(b)
-	case op == Multiply || op == Divide:
-		return harder(a), b
+	switch op {
+	case Multiply:
+		return harderFactors(a, b)
+	case Divide:
+		return harderDivision(a, b)
+	case Of:
+		part, amount := a.Value, b.Value
+		if inParts(a) && part.Num()+1 < part.Den() {
+			return Frac(fraction.Must(part.Num()+1, part.Den())), b
+		}
+		return a, Int(amount.Num() + part.Den())
 	}
-	return harder(a), harder(b)
+	if a.Form == Common && b.Form == Common {
+		return harderFractions(op, a.Value, b.Value)
+	}
+	return harder(a), fuller(b)
+}
+
+func harderFactors(a, b Number) (Number, Number) {
+	if n, whole := b.Int64(); !whole || b.Form != Whole || n%10 == 0 { // 5 × 60, 7 × 0
+		return withMore(a), b
+	}
+	return a, withMore(b)
+}
+
+func withMore(n Number) Number {
+	if n.Form == Whole {
+		return Int(n.Value.Num() + 1)
+	}
+	return harder(n)
+}
+
+func harderDivision(a, b Number) (Number, Number) {
+	x, y := a.Value.Num(), b.Value.Num()
+	switch {
+	case a.Form != Whole || b.Form != Whole:
+		return harder(a), b
+	case y > 2 && x%y == 0: // now with something left over
+		return Int(x + 2), b
+	}
+	return Int(x + y), b
+}
+
+// harderFractions keeps equal denominators equal, and the first fraction the
+// larger where the second is taken away.
+func harderFractions(op Op, x, y fraction.Fraction) (Number, Number) {
+	same := x.Den() == y.Den()
+	switch {
+	case op == Add && same && x.Num()+1 < x.Den() && y.Num()+1 < y.Den():
+		return Frac(fraction.Must(x.Num()+1, x.Den())), Frac(fraction.Must(y.Num()+1, y.Den()))
+	case same:
+		return Frac(fraction.Must(x.Num(), x.Den()+1)), Frac(fraction.Must(y.Num(), y.Den()+1))
+	}
+	return Frac(fraction.Must(x.Num()+1, x.Den()+1)), Frac(fraction.Must(y.Num(), y.Den()+1))
 }
 
 // nextStatement is the next claim, comparison, equation or longer expression.
@@ -180,9 +209,9 @@ func nextMissing(p Problem) (Problem, bool) {
 	case o.Op == Divide && first: // k ÷ ? = t
 		k += t
 	case o.Op == Subtract && first: // k − ? = t
-		k += step(k)
+		k += 2
 	default:
-		t += step(t)
+		t += 2
 	}
 	changed := Operation{Op: o.Op, Left: Unknown{}, Right: Int(k)}
 	if first {

@@ -141,7 +141,7 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	}
 	stem := written(p.Left, notation.Term{})
 	l.asked, l.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
-	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: stem.Text()}
+	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: words.Asked(p)}
 	if p.Kind == arithmetic.Product || p.Kind == arithmetic.Division {
 		l.stem = stem
 	}

@@ -172,7 +172,7 @@ func (k *comparing) whole(why string) *scene.Scene {
 		asked = telling.Join(notation.W(words.BlocksIsItTrue()), telling.Numeral(a, scene.First), k.problem.Rel.String(), telling.Numeral(b, scene.Second), telling.Unknown())
 	}
 	telling.Equation(s, k.mat.tallied(1), asked, k.answered())
-	s.Title = scene.Telling{Shown: k.answered().Text(), Hidden: words.BlocksAskedTitle(k.problem)}
+	s.Title = scene.Telling{Shown: k.answered().Text(), Hidden: words.Asked(k.problem)}
 	s.Desc = scene.Telling{Shown: words.BlocksDescTwo(k.laid[0], k.laid[1]) + " " + why, Hidden: k.asked()}
 	return s
 }

@@ -51,11 +51,19 @@ func (b Block) MathML() string {
 
 func (l Line) mathML(m *strings.Builder) {
 	m.WriteString("<mrow>")
-	for _, t := range l {
+	for i, t := range l {
+		// A browser puts room round operators only.
+		if i > 0 && !l.tight(i) && !l.mixed(i) && !l[i-1].isOperator() && !t.isOperator() {
+			m.WriteString(`<mspace width="0.28em"></mspace>`)
+		}
 		t.mathML(m)
 	}
 	m.WriteString("</mrow>")
 }
+
+// isOperator reports whether a browser has a rule for the room round a term. It
+// has none for a question mark in place of a sign.
+func (t Term) isOperator() bool { return t.Kind == Sign && t.Text != "?" }
 
 func (t Term) mathML(m *strings.Builder) {
 	class := t.class()

@@ -106,3 +106,17 @@ func TestNeighborsThatLookAlikeAreOneRun(t *testing.T) {
 		t.Errorf("what is struck is no run of its own: %+v", struck)
 	}
 }
+
+// A question mark between two numbers, and a word, stand apart from both.
+func TestMathMLSetsApartWhatABrowserWouldJoin(t *testing.T) {
+	for want, l := range map[string]Line{
+		`<mn>402</mn><mspace width="0.28em"></mspace><mn class="hidden">?</mn><mspace width="0.28em"></mspace><mn>376</mn>`: {N("402", scene.Ink), N("?", scene.Hidden), N("376", scene.Ink)},
+		`<mn>7</mn><mspace width="0.28em"></mspace><mtext>r</mtext><mspace width="0.28em"></mspace><mn>2</mn>`:              {N("7", scene.Ink), W("r"), N("2", scene.Ink)},
+		`<mn>7</mn><mo>×</mo><mn>8</mn>`:                {N("7", scene.Ink), S("×"), N("8", scene.Ink)},
+		`<mn>2</mn><mfrac><mn>3</mn><mn>4</mn></mfrac>`: {N("2", scene.Ink), F("3", "4", scene.Ink)},
+	} {
+		if got := Lines(l).MathML(); !strings.Contains(got, "<mrow>"+want+"</mrow>") {
+			t.Errorf("got %s, want %s in it", got, want)
+		}
+	}
+}

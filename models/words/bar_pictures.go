@@ -42,9 +42,9 @@ func bars(n int) string {
 func BarVerdict(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	if p.Kind == arithmetic.Comparison {
 		ask := "compare " + p.Left.String() + " and " + p.Right.String()
-		return scene.Telling{Shown: ask + ": " + Answer(p, a), Hidden: ask}
+		return scene.Telling{Shown: ask + ": " + Answer(p, a), Hidden: Asked(p)}
 	}
-	return scene.Telling{Shown: p.String() + " is " + strconv.FormatBool(a.True), Hidden: "is " + p.String() + "?"}
+	return scene.Telling{Shown: p.String() + " is " + strconv.FormatBool(a.True), Hidden: Asked(p)}
 }
 
 // BarComparedDesc says what a picture of two bars shows. laid are the numbers

@@ -68,14 +68,6 @@ func BlocksTogether(m arithmetic.ReadOff, top int) string {
 	return "Together they are " + BlocksCounted(m.Counts, top) + ": " + arithmetic.Grouped(m.Number) + "."
 }
 
-// BlocksAskedTitle is the title of a comparison or a claim whose answer is hidden.
-func BlocksAskedTitle(p arithmetic.Problem) string {
-	if p.Kind == arithmetic.Claim {
-		return BlocksIsItTrue() + " " + p.String() + "?"
-	}
-	return "Compare " + p.Left.String() + " and " + p.Right.String()
-}
-
 // BlocksIsItTrue asks whether a claim holds.
 func BlocksIsItTrue() string { return "Is" }
 

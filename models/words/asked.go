@@ -1,0 +1,18 @@
+package words
+
+import "modeler/arithmetic"
+
+// Asked is the title of every picture of a problem while its answer is hidden:
+// 402 − 178 = ?, 3/4 = 6/8?, 3/4 ? 5/8. A problem that has its blank, and one
+// that says in words what to do, is asked as it stands.
+func Asked(p arithmetic.Problem) string {
+	switch p.Kind {
+	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.Division, arithmetic.PartOf, arithmetic.Expression:
+		return p.Left.String() + " = ?"
+	case arithmetic.Claim:
+		return p.String() + "?"
+	case arithmetic.Comparison:
+		return p.Left.String() + " ? " + p.Right.String()
+	}
+	return p.String()
+}
