@@ -96,6 +96,7 @@ var breaches = []struct {
 	{"three tellings", func(l *Lesson) { l.Steps[0].Hands = nil }},
 	{"three tellings", func(l *Lesson) { l.Steps[0].Symbols = notation.Block{} }},
 	{"three tellings", func(l *Lesson) { l.Steps[0].Title = "" }},
+	{"every step is told", func(l *Lesson) { l.Steps = append(l.Steps, l.Steps[0]) }},
 	{"one scale", func(l *Lesson) {
 		more := l.Steps[0]
 		s := *more.Scene

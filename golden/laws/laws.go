@@ -102,6 +102,7 @@ var OfLessons = []struct {
 	{"true answer", TrueAnswer},
 	{"three tellings", ThreeTellings},
 	{"one scale", OneScale},
+	{"every step is told", EveryStepIsTold},
 }
 
 // Check tries every law on a lesson and, when those of lessons hold, on all its

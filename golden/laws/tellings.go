@@ -42,6 +42,17 @@ func ThreeTellings(l *Lesson) error {
 	return nil
 }
 
+// EveryStepIsTold: who hears the pictures of two steps that follow each other
+// hears what the second one changes.
+func EveryStepIsTold(l *Lesson) error {
+	for i := 1; i < len(l.Steps); i++ {
+		if before, now := l.Steps[i-1].Scene, l.Steps[i].Scene; before != nil && now != nil && before.Desc.Shown == now.Desc.Shown {
+			return fmt.Errorf("steps %d and %d are described alike: %q", i, i+1, now.Desc.Shown)
+		}
+	}
+	return nil
+}
+
 // SaysTheProblem: the title of the whole story has every number of the problem
 // and, when it is shown, the answer; the description of every picture is there,
 // and that of the whole story has the numbers too.

@@ -131,9 +131,12 @@ func (c comparing) chain(m arithmetic.CompareEnds) notation.Line {
 			sign = "="
 		}
 	}
-	if sign == "=" && last.Text() == said {
+	if sign == "=" && last.Text() == said && len(line) > len(last) {
 		line = line[:len(line)-len(last)] // it is the second number now, and looks like it
 		return append(line, last...)
+	}
+	if len(line) == len(last) {
+		said = "" // 3/4 = 3/4 needs both
 	}
 	add(sign, last)
 	return line

@@ -144,18 +144,30 @@ func (s strip) draw(sc *scene.Scene, b bar, when scene.When) {
 	}
 }
 
+// thin is a part so narrow that the edges of pieces side by side would leave
+// little colour between them.
+const thin = 14
+
 func (s strip) drawRun(sc *scene.Scene, b bar, r run, when scene.When) {
-	each := s.each(r.den)
 	item := scene.Item{Role: r.role, Of: r.of, When: when}
 	if r.role == scene.Gone {
 		item.Finish = scene.Dashed
 	}
-	if r.of != scene.OfNothing {
-		item.Worth = fraction.Must(1, r.den)
-	}
-	for i := range r.count {
-		item.Shape = scene.Rect{X: s.at(r.from + i*each), Y: b.y, W: s.unit * int(each), H: b.h}
+	each := s.each(r.den)
+	if wide := s.unit * int(each); wide < thin && r.count > 1 {
+		if r.of != scene.OfNothing {
+			item.Worth = fraction.Must(r.count, r.den)
+		}
+		item.Shape = scene.Grid{X: s.at(r.from), Y: b.y, W: wide * int(r.count), H: b.h, Cols: int(r.count), Rows: 1}
 		sc.Add(item)
+	} else {
+		if r.of != scene.OfNothing {
+			item.Worth = fraction.Must(1, r.den)
+		}
+		for i := range r.count {
+			item.Shape = scene.Rect{X: s.at(r.from + i*each), Y: b.y, W: wide, H: b.h}
+			sc.Add(item)
+		}
 	}
 	if r.old == 0 {
 		return
@@ -168,11 +180,15 @@ func (s strip) drawRun(sc *scene.Scene, b bar, r run, when scene.When) {
 // drawCuts marks cuts that have just been made: they reach out of the bar.
 func (s strip) drawCuts(sc *scene.Scene, b bar, r run, when scene.When) {
 	const reach = 8
+	finish := scene.Plain
+	if s.unit*int(s.each(r.den)) < thin {
+		finish = scene.Fine
+	}
 	for u := r.from + s.each(r.den); u < s.end(r); u += s.each(r.den) {
 		if (u-r.from)%s.each(r.old) == 0 {
 			continue
 		}
-		sc.Add(scene.Item{Shape: scene.Line{X1: s.at(u), Y1: b.y - reach, X2: s.at(u), Y2: b.y + b.h + reach}, Role: scene.Moved, When: when})
+		sc.Add(scene.Item{Shape: scene.Line{X1: s.at(u), Y1: b.y - reach, X2: s.at(u), Y2: b.y + b.h + reach}, Role: scene.Moved, Finish: finish, When: when})
 	}
 }
 

@@ -31,9 +31,9 @@ var Model = &telling.Model{
 }
 
 const (
-	mostWholes = 5  // wholes in a row; more would be too short to read
-	mostParts  = 60 // parts in a row: each is then 10 units wide or more
-	mostListed = 8  // numbers in an ordering: as many as can be read
+	mostWholes = 5   // wholes in a row; more would be too short to read
+	mostParts  = 100 // parts in a row: each is then 6 units wide or more
+	mostListed = 8   // numbers in an ordering: as many as can be read
 )
 
 // fits refuses what has no fraction in it, what needs other pictures and what
@@ -72,7 +72,7 @@ func fits(p arithmetic.Problem) error {
 	case errors.Is(err, arithmetic.ErrNegative):
 		return errors.New(words.BarsNegative())
 	case err != nil:
-		return errors.New(words.BarsTooFine(0))
+		return errors.New(words.BarsTooFine(0, 1))
 	}
 	return fitsPaper(w)
 }
@@ -82,11 +82,11 @@ func fitsPaper(w arithmetic.Working) error {
 	den, wholes, cut, err := extent(w)
 	switch {
 	case err != nil:
-		return errors.New(words.BarsTooFine(0))
+		return errors.New(words.BarsTooFine(0, 1))
 	case wholes > mostWholes:
 		return errors.New(words.BarsTooLong(mostWholes))
 	case cut*wholes > mostParts, layStrip(min(den, 1000), wholes, widestLabel).length() < narrowest:
-		return errors.New(words.BarsTooFine(den))
+		return errors.New(words.BarsTooFine(den, wholes))
 	}
 	return nil
 }

@@ -24,11 +24,14 @@ func BarsTooMany(most int) string {
 	return "fraction bars order at most " + strconv.Itoa(most) + " fractions"
 }
 
-// BarsTooFine says that parts would be too thin to see; den is how many would
-// make a whole, 0 when that is beyond counting.
-func BarsTooFine(den int64) string {
-	if den == 0 {
+// BarsTooFine says that parts would be too thin to see, den of them in each of so
+// many wholes; den is 0 when that is beyond counting.
+func BarsTooFine(den, wholes int64) string {
+	switch {
+	case den == 0:
 		return "the parts would be too thin to see"
+	case wholes > 1:
+		return arithmetic.Grouped(den) + " parts in each of " + arithmetic.Grouped(wholes) + " wholes would be too thin to see"
 	}
 	return "parts of " + arithmetic.Grouped(den) + " to a whole would be too thin to see"
 }

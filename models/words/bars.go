@@ -221,17 +221,21 @@ func BarWhy(p arithmetic.Problem, m arithmetic.CompareEnds, cuts []arithmetic.Cu
 		why = append(why, Say(In(roles[0], more.String()), " is "+gap(m.Gap)+" more than ", In(roles[1], less.String()))...)
 	}
 	if p.Kind == arithmetic.Claim && p.Rel != m.Relation {
-		why = append(why, Say(", so "+p.String()+" is not true. "+instead(p, m))...)
+		why = append(why, Say(notTrue(p, m))...)
 	}
 	return append(why, Span{Text: "."})
 }
 
-// instead leads to the true statement: a claim the wrong way round is turned.
-func instead(p arithmetic.Problem, m arithmetic.CompareEnds) string {
-	if p.Rel != arithmetic.Equal && m.Relation != arithmetic.Equal {
-		return "It is the other way round: " + m.Instead.String()
+// notTrue says that a claim is not true, and what is: a claim the wrong way round
+// is turned.
+func notTrue(p arithmetic.Problem, m arithmetic.CompareEnds) string {
+	switch {
+	case m.Relation == arithmetic.Equal:
+		return ". So " + p.String() + " is not true"
+	case p.Rel != arithmetic.Equal:
+		return ", so " + p.String() + " is not true. It is the other way round: " + m.Instead.String()
 	}
-	return "This is true: " + m.Instead.String()
+	return ", so " + p.String() + " is not true. This is true: " + m.Instead.String()
 }
 
 // equalWhy says why two numbers are one length.
