@@ -57,8 +57,8 @@ func complain(t *testing.T, text string, err error) {
 		t.Errorf("%q: the words at fault are %d to %d", text, e.Start, e.End)
 	}
 	if e.Try != "" {
-		if _, err := reading.Read(e.Try); err != nil {
-			t.Errorf("%q: %q is proposed, which cannot be read: %v", text, e.Try, err)
+		if _, err := models.Teach(e.Try, ""); err != nil {
+			t.Errorf("%q: %q is proposed, which has no lesson: %v", text, e.Try, err)
 		}
 	}
 }
