@@ -5,8 +5,6 @@ package eyes
 import (
 	"fmt"
 	"regexp"
-	"slices"
-	"strings"
 	"testing"
 
 	"modeler/models"
@@ -17,19 +15,22 @@ import (
 // The widths are a phone, the natural size and a wall.
 const phone, natural, wall = 320, 800, 1600
 
-// families are common sans-serif faces, two of which the layout has measured and
-// one of which it has not.
-var families = []string{`"Liberation Sans"`, `"DejaVu Sans"`, `"Noto Sans"`}
+// families are the one that a picture asks for and common sans-serif faces. The
+// picture's own is Arial or a face with its metrics, as Liberation Sans; with
+// DejaVu Sans the layout has measured it. Noto Sans it has not.
+var families = []any{nil, `"DejaVu Sans"`, `"Noto Sans"`}
 
 type sight struct {
 	Looked  int      `json:"looked"`
 	Texts   int      `json:"texts"`
 	Missing []string `json:"missing"`
-	Faults  []struct {
-		Name  string `json:"name"`
-		Width int    `json:"width"`
-		What  string `json:"what"`
-	} `json:"faults"`
+	Faults  []fault  `json:"faults"`
+}
+
+type fault struct {
+	Name  string `json:"name"`
+	Width int    `json:"width"`
+	What  string `json:"what"`
 }
 
 // look opens the pictures that each makes in the browser.
@@ -84,7 +85,7 @@ func TestNothingTouchesATextOrLeavesThePaper(t *testing.T) {
 			})
 		})
 	})
-	t.Logf("looked %d times at %d pictures, at %d texts in %d families", s.Looked, pictures, s.Texts, len(families)+1)
+	t.Logf("looked %d times at %d pictures, at %d texts in %d families", s.Looked, pictures, s.Texts, len(families))
 	if s.Looked < pictures || s.Texts < pictures {
 		t.Errorf("looked only %d times at %d texts", s.Looked, s.Texts)
 	}
@@ -113,75 +114,4 @@ func TestDarkIsTheUsualThemeInOtherColours(t *testing.T) {
 	examples(t, func(name string, told models.Telling) { scenes(name, told, true, same) })
 	dealt(t, 6, random, func(_ int, name string, told models.Telling) { scenes(name, told, false, same) })
 	t.Logf("%d pictures", n)
-}
-
-// TestTheEyesCanSee shows that each fault is noticed, and that what is right is
-// not. The first number of a box is its left edge, the last how many texts are in it.
-func TestTheEyesCanSee(t *testing.T) {
-	page := func(body string) string {
-		return `<svg xmlns="http://www.w3.org/2000/svg" width="800" height="200" viewBox="0 0 800 200" font-family="Arial, sans-serif">` +
-			`<rect width="800" height="200" fill="#ffffff" />` + body + `</svg>`
-	}
-	const (
-		number = `<text x="100" y="100" font-size="28">402</text>`
-		line   = `<line x1="110" y1="10" x2="110" y2="190" stroke="#000000" stroke-width="2" />`
-		plate  = `<rect x="90" y="60" width="100" height="60" fill="#ffffff" stroke="#000000" />`
-		cell   = `<rect x="90" y="60" width="100" height="60" fill="none" stroke="#000000" />`
-	)
-	cases := []struct {
-		picture
-		want string // what is said of it at every width; nothing when it is right
-	}{
-		{picture{Name: "two numbers", SVG: page(number + `<text x="200" y="100" font-size="28">178</text>`)}, ""},
-		{picture{Name: "a number in its cell", SVG: page(cell + number)}, ""},
-		{picture{Name: "a plate over a line", SVG: page(line + plate + number)}, ""},
-		{picture{Name: "a line that ends beside a number", SVG: page(`<path d="M110 10V75" fill="none" stroke="#000000" stroke-width="2" />` + number)}, ""},
-		{picture{Name: "a number in its room", SVG: page(number), Boxes: [][5]int{{98, 70, 160, 110, 1}}}, ""},
-		{picture{Name: "a number that is struck out", SVG: page(number + `<path d="M100 105L150 75" fill="none" stroke="#000000" stroke-width="2" />`), Struck: [][4]int{{100, 75, 150, 105}}}, ""},
-
-		{picture{Name: "touching", SVG: page(number + `<text x="130" y="110" font-size="28">178</text>`)}, "touch"},
-		{picture{Name: "touching in a wider face", SVG: page(number + `<text x="150" y="100" font-size="28">178</text>`)}, "touch"},
-		{picture{Name: "leaving to the right", SVG: page(`<text x="770" y="100" font-size="28">402</text>`)}, "leaves the paper"},
-		{picture{Name: "leaving above", SVG: page(`<text x="100" y="12" font-size="28">402</text>`)}, "leaves the paper"},
-		{picture{Name: "a shape leaving", SVG: page(`<rect x="700" y="100" width="120" height="20" fill="#000000" />`)}, "a rect leaves the paper"},
-		{picture{Name: "small", SVG: page(`<text x="100" y="100" font-size="27">402</text>`)}, "pixels high"},
-		{picture{Name: "crossed by a line", SVG: page(line + number)}, "is crossed by a line"},
-		{picture{Name: "crossed by a line over its plate", SVG: page(plate + line + number)}, "is crossed by a line"},
-		{picture{Name: "crossed by an edge", SVG: page(`<rect x="120" y="60" width="100" height="60" fill="#eeeeee" stroke="#000000" />` + number)}, "is crossed by a rect"},
-		{picture{Name: "crossed by a jump", SVG: page(`<path d="M40 150C60 60 160 60 180 150" fill="none" stroke="#000000" stroke-width="2" />` + number)}, "is crossed by a path"},
-		{picture{Name: "crossed by a circle", SVG: page(`<circle cx="100" cy="100" r="30" fill="none" stroke="#000000" />` + number)}, "is crossed by a circle"},
-		{picture{Name: "struck elsewhere", SVG: page(number + line), Struck: [][4]int{{100, 75, 150, 105}}}, "is crossed by a line"},
-		{picture{Name: "covered", SVG: page(number + plate)}, "is covered by a rect"},
-		{picture{Name: "wider than its room", SVG: page(number), Boxes: [][5]int{{98, 70, 146, 110, 1}}}, "needs"},
-		{picture{Name: "higher than its room", SVG: page(number), Boxes: [][5]int{{98, 84, 160, 110, 1}}}, "needs"},
-		{picture{Name: "a text too many", SVG: page(number + `<text x="200" y="100" font-size="28">178</text>`), Boxes: [][5]int{{98, 70, 160, 110, 1}}}, "texts are drawn"},
-		{picture{Name: "moved", SVG: page(`<g transform="translate(5 5)">` + number + `</g>`)}, "transform"},
-		{picture{Name: "broken", SVG: `<svg`}, "cannot read"},
-	}
-	s, _ := look(t, func(see func(picture)) {
-		for _, c := range cases {
-			if c.Struck == nil {
-				c.Struck = [][4]int{}
-			}
-			see(c.picture)
-		}
-	})
-	for _, c := range cases {
-		var said []string
-		widths := map[int]bool{}
-		for _, f := range s.Faults {
-			if f.Name == c.Name {
-				said = append(said, f.What)
-				widths[f.Width] = true
-			}
-		}
-		switch {
-		case c.want == "" && len(said) > 0:
-			t.Errorf("%s: %q, and nothing is wrong", c.Name, said)
-		case c.want != "" && !slices.ContainsFunc(said, func(what string) bool { return strings.Contains(what, c.want) }):
-			t.Errorf("%s: %q, want %q", c.Name, said, c.want)
-		case c.want == "pixels high" && !widths[phone], c.want != "" && c.want != "pixels high" && len(widths) != 3:
-			t.Errorf("%s: noticed only at %v", c.Name, widths)
-		}
-	}
 }

@@ -87,7 +87,7 @@ function judge({ texts, rooms, shapes, paper, struck, slack, say }) {
     }
   });
   for (const s of shapes) {
-    if (!holds(paper, s.box)) say(`a ${s.node.nodeName} leaves the paper`);
+    if (!holds(paper, grown(s.box, s.half))) say(`a ${s.node.nodeName} leaves the paper`);
   }
 }
 
@@ -109,8 +109,8 @@ function inspect({ pictures, width, families, smallest, slack }) {
     return { ...picture, root, say, scale: width / w, paper: { left: 0, top: 0, right: w, bottom: h }, texts: [...root.querySelectorAll('text')], rooms: [] };
   }).filter((p) => p);
   document.body.replaceChildren(...seen.map((p) => p.root));
-  for (const family of [null, ...families]) {
-    if (family) seen.forEach((p) => p.root.setAttribute('font-family', family));
+  for (const family of families) {
+    if (family) seen.forEach((p) => p.root.setAttribute('font-family', family)); // null is the picture's own
     for (const p of seen) {
       p.texts.forEach((text, i) => {
         const box = boxOf(text, family ?? p.root.getAttribute('font-family'));

@@ -19,7 +19,7 @@ const report = await withPage(order.browser, async (page) => {
   report.missing = await page.evaluate((families) => {
     const brush = document.createElement('canvas').getContext('2d');
     const wide = (font) => ((brush.font = `40px ${font}`), brush.measureText('Wide 0123').width);
-    return families.filter((f) => wide(`${f}, monospace`) === wide('monospace'));
+    return families.filter((f) => f && wide(`${f}, monospace`) === wide('monospace'));
   }, order.families);
   const waiting = new Map(order.widths.map((width) => [width, []]));
   const look = async (width) => {
