@@ -59,7 +59,7 @@ quotation marks, since the terminal has its own use for * ? < > ( ) and $:
   modeler check '3/4 = 6/8'       modeler '$5.00 - $3.27'
 
 Flags may stand before or after the problem; -- ends them. "modeler help draw"
-says more of one command.
+says more of one command, "modeler --version" which version this is.
 
 The exit status is 0 when all went well and a claim is true, 1 when a claim is
 false or a file or an address could not be used, and 2 when something could not

@@ -22,7 +22,7 @@ var Model = &telling.Model{
 		arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming,
 	},
 	Examples: []string{
-		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
+		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
 		"1/4 + 2/4", "3/4 + 3/4", "1/2 + 1/3", "1 1/2 + 3/4", "7/8 − 3/8", "3/4 − 1/3", "2 1/4 − 3/4",
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 	},
@@ -138,6 +138,9 @@ func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
 
 // numbersOf are the numbers of a problem that fraction bars have moves for.
 func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
+	if c, ok := arithmetic.OneSum(p); ok {
+		return c.Numbers[:], true
+	}
 	switch p.Kind {
 	case arithmetic.Ordering:
 		return p.List, len(p.List) > 1
@@ -152,6 +155,9 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 }
 
 func work(p arithmetic.Problem) (arithmetic.Working, error) {
+	if _, ok := arithmetic.OneSum(p); ok {
+		return arithmetic.CompareSumByCutting(p)
+	}
 	switch p.Kind {
 	case arithmetic.Show:
 		return arithmetic.ShowByCutting(p)
@@ -173,11 +179,16 @@ func tell(p arithmetic.Problem) telling.Telling {
 		panic(err) // fits has worked it
 	}
 	var t telling.Telling
+	_, sum := arithmetic.OneSum(p)
 	switch p.Kind {
 	case arithmetic.Show:
 		t = tellShown(w)
 	case arithmetic.Claim, arithmetic.Comparison:
-		t = tellCompared(w)
+		if sum {
+			t = tellSumClaim(w)
+		} else {
+			t = tellCompared(w)
+		}
 	case arithmetic.Ordering:
 		t = tellOrdered(w)
 	case arithmetic.Addition, arithmetic.Subtraction:
@@ -198,5 +209,5 @@ func stripPieces(laid ...arithmetic.Strips) []telling.Piece {
 	if count == 0 {
 		return nil
 	}
-	return []telling.Piece{{Name: words.BarStrips(count), Count: count}}
+	return []telling.Piece{{Name: words.BarStrips(count), Count: count, Cut: true}}
 }
