@@ -12,6 +12,10 @@ func compareEndsOf(s Scale, a, b Number) LookAtPoints {
 	case x > y:
 		look.Relation = Greater
 	}
+	// An equal amount needs no common parts to be seen.
+	if as, bs := s.Write(x), s.Write(y); x != y && (as.String() != a.String() || bs.String() != b.String()) && s.Form != Money {
+		look.FirstAs, look.SecondAs = as, bs
+	}
 	return look
 }
 

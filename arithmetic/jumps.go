@@ -1,7 +1,11 @@
 package arithmetic
 
 // StartAt is the first move on a number line: a finger on a number.
-type StartAt struct{ At Number }
+type StartAt struct {
+	At    Number
+	Parts []Number    // of the other number, where it is jumped in more than one
+	As    [][2]Number // decimals that are jumped in the places of another, as given and so written: 0.3 is 0.30
+}
 
 // Jump is one hop along the line. A hop back goes to the left.
 type Jump struct {
@@ -39,8 +43,8 @@ func AddByJumps(p Problem) (Working, error) {
 	if err != nil {
 		return Working{}, err
 	}
-	w := begin(p, s, a, b)
 	hops := splitJump(s, s.Count(a), s.Count(b), false)
+	w := begin(p, s, a, b, hops)
 	w.Moves = append(w.Moves, trace(s, s.Count(a), hops, false)...)
 	return w.ends(s.Write(s.Count(a) + s.Count(b))), nil
 }
@@ -61,12 +65,13 @@ func SubtractByJumps(p Problem) (Working, error) {
 	}
 	gap := from - by
 	if countsUp(s, gap, by) {
-		w := Working{Problem: p, Moves: []Move{StartAt{b}}}
+		w := Working{Problem: p, Moves: []Move{StartAt{At: b, As: inPlaces(s, b, a)}}}
 		w.Moves = append(w.Moves, upTo(s, by, from)...)
 		return w.ends(s.Write(gap)), nil
 	}
-	w := begin(p, s, a, b)
-	w.Moves = append(w.Moves, trace(s, from, splitJump(s, from, by, true), true)...)
+	hops := splitJump(s, from, by, true)
+	w := begin(p, s, a, b, hops)
+	w.Moves = append(w.Moves, trace(s, from, hops, true)...)
 	return w.ends(s.Write(gap)), nil
 }
 
@@ -78,8 +83,8 @@ func countsUp(s Scale, gap, by int64) bool {
 }
 
 // begin is the first move, and for fractions with unlike parts the second.
-func begin(p Problem, s Scale, a, b Number) Working {
-	w := Working{Problem: p, Moves: []Move{StartAt{a}}}
+func begin(p Problem, s Scale, a, b Number, hops []hop) Working {
+	w := Working{Problem: p, Moves: []Move{StartAt{a, partsOfJump(s, b, hops), inPlaces(s, a, b)}}}
 	if s.Form != Common && s.Form != Mixed {
 		return w
 	}
@@ -88,6 +93,33 @@ func begin(p Problem, s Scale, a, b Number) Working {
 	}
 	w.Moves = append(w.Moves, Recut{s.Parts, s.Write(1), a, b, s.Write(s.Count(a)), s.Write(s.Count(b))})
 	return w
+}
+
+// partsOfJump are the parts of a number that is jumped in more than one hop. A
+// mixed number keeps its own parts, since the line is not cut in others yet.
+func partsOfJump(s Scale, b Number, hops []hop) []Number {
+	if len(hops) < 2 {
+		return nil
+	}
+	if wholes, part := b.Value.Mixed(); b.Form == Mixed {
+		return []Number{Int(wholes), Frac(part)}
+	}
+	var parts []Number
+	for _, h := range hops {
+		parts = append(parts, s.Write(h.by))
+	}
+	return parts
+}
+
+// inPlaces are the numbers that are written in more places to be jumped.
+func inPlaces(s Scale, numbers ...Number) [][2]Number {
+	var list [][2]Number
+	for _, n := range numbers {
+		if as := s.Write(s.Count(n)); s.Form == Decimal && as != n {
+			list = append(list, [2]Number{n, as})
+		}
+	}
+	return list
 }
 
 func (w Working) ends(n Number) Working {

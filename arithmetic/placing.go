@@ -34,13 +34,18 @@ type Count struct {
 	Each  Number
 }
 
-// LookAtPoints compares the points of two numbers: which is further right, and
+// LookAtPoints compares the points of two numbers: which is farther right, and
 // how far apart they are (0 when it is one point with two names).
 type LookAtPoints struct {
-	First, Second Number
-	Relation      Relation // what truly stands between them
-	Gap           Number
+	First, Second     Number
+	FirstAs, SecondAs Number   // both in common parts, where one of them is not; else the zero value
+	Relation          Relation // what truly stands between them
+	Gap               Number
 }
+
+// Renamed reports whether the two are compared in other parts than they were
+// written in.
+func (m LookAtPoints) Renamed() bool { return m.FirstAs != Number{} }
 
 // ReadPoints reads the points of a list from left to right.
 type ReadPoints struct{ Order []Number }
@@ -89,8 +94,11 @@ func PlaceOnLine(p Problem, room int64) (Working, Stretch, error) {
 	w := Working{Problem: p, Moves: []Move{DrawStretch{s.WriteShort(t.Lo), s.WriteShort(t.Hi)}}}
 	var cuts []CutStretch
 	for i, n := range numbers {
-		if c, ok := cutFor(t, i, n); ok && !alreadyCut(cuts, c) {
-			c.Within, c.Into = finer(cuts, c)
+		if c, ok := cutFor(t, i, n); ok && (p.Kind == Ordering || !alreadyCut(cuts, c)) {
+			// The marks for a number of a list go when it is placed.
+			if p.Kind != Ordering {
+				c.Within, c.Into = finer(cuts, c)
+			}
 			cuts = append(cuts, c)
 			w.Moves = append(w.Moves, c)
 		}
@@ -154,22 +162,35 @@ func unitsOf(s Scale, numbers []Number) []int64 {
 // too many to mark.
 func cutFor(t Stretch, nth int, n Number) (c CutStretch, ok bool) {
 	if den := n.Value.Den(); n.Form == Common || n.Form == Mixed {
-		if den == 1 || t.Scale.Parts%den != 0 || (t.Hi-t.Lo)/(t.Scale.Parts/den) > mostMarks {
+		if den == 1 || t.Scale.Parts%den != 0 || (t.Hi-t.Lo)/(t.Scale.Parts/den) > finestMarks {
 			return c, false
 		}
 		return CutStretch{Nth: nth, Parts: den, Each: Frac(fraction.Must(1, den)), Long: Int(1), Of: n}, true
 	}
 	if t.Scale.Form == Common || t.Scale.Form == Mixed {
-		if den := n.Value.Den(); den > 1 && t.Scale.Parts%den == 0 && (t.Hi-t.Lo)/(t.Scale.Parts/den) <= mostMarks {
+		if den := n.Value.Den(); den > 1 && t.Scale.Parts%den == 0 && (t.Hi-t.Lo)/(t.Scale.Parts/den) <= finestMarks {
 			return CutStretch{Nth: nth, Parts: den, Each: InPlaces(1, n.Places), Long: Int(1), Of: n}, true
 		}
 		return c, false
+	}
+	if inOwnParts(t, n) {
+		return CutStretch{Nth: nth, Parts: n.Value.Den(), Each: InPlaces(1, n.Places), Long: Int(1), Of: n}, true
 	}
 	if t.Mark == 0 {
 		return c, false
 	}
 	return CutStretch{Nth: nth, Parts: t.Long / t.Mark, Each: t.Scale.WriteShort(t.Mark), Long: t.Scale.WriteShort(t.Long), Of: n}, true
 }
+
+// inOwnParts reports whether a decimal that ends in 0 is counted in the parts that
+// its last place names: 0.30 in 30 hundredths, and not in 3 tenths, which are 0.3.
+func inOwnParts(t Stretch, n Number) bool {
+	return n.Form == Decimal && t.Scale.Form == Decimal && t.Lo == 0 && n.Value.Sign() > 0 && n.Value.Num()%10 == 0 &&
+		t.Hi/t.Scale.Parts*n.Value.Den() <= finestMarks
+}
+
+// fewLengths is how many equal lengths are still counted one by one.
+const fewLengths = 12
 
 // counts are the lengths that lead from the left end to a number: wholes and
 // then its own parts for a mixed number, its parts for a fraction, one length
@@ -189,7 +210,16 @@ func counts(t Stretch, n Number) []Count {
 		add(part.Num(), Frac(fraction.Must(1, den)))
 		return list
 	case Common:
-		add(n.Value.Num()-t.Lo/t.Scale.Parts*den, Frac(fraction.Must(1, den)))
+		left := n.Value.Num() - t.Lo/t.Scale.Parts*den
+		if left > fewLengths && den > 1 {
+			add(left/den, Frac(fraction.Must(den, den)))
+			left %= den
+		}
+		add(left, Frac(fraction.Must(1, den)))
+		return list
+	}
+	if inOwnParts(t, n) {
+		add(n.Value.Num(), InPlaces(1, n.Places))
 		return list
 	}
 	own := Scale{Parts: den, Form: n.Form, Places: n.Places}

@@ -36,6 +36,12 @@ func TestRounding(t *testing.T) {
 			t.Errorf("%s: %s: %v", c.source, p, err)
 			continue
 		}
+		if len(w.Moves) == 1 {
+			if last := w.Moves[0].(arithmetic.GoNearer); !last.Already || c.low != c.n.String() || w.Answer.Number.String() != c.want {
+				t.Errorf("%s: %s: it is taken for round, and rounds to %s", c.source, p, w.Answer.Number)
+			}
+			continue
+		}
 		near, half := w.Moves[0].(arithmetic.Neighbors), w.Moves[1].(arithmetic.FindHalfway)
 		last := w.Moves[2].(arithmetic.GoNearer)
 		got := []string{w.Answer.Number.String(), near.Low.String(), near.High.String(), half.At.String()}

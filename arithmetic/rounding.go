@@ -26,7 +26,8 @@ func (GoNearer) move()    {}
 // RoundOnLine works a Rounding of a whole or decimal number: the neighbors, the
 // halfway number, the nearer neighbor (CCSS 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4).
 // A number exactly halfway goes up; that is a convention of school arithmetic and
-// not a fact about distance. To is a power of ten, from 1.
+// not a fact about distance. A number that is round already needs the last move
+// only. To is a power of ten, from 1.
 func RoundOnLine(p Problem) (Working, Stretch, error) {
 	n, ok := p.Left.(Number)
 	if !ok || !powerOfTen(p.To) || n.Form == Common || n.Form == Mixed {
@@ -52,6 +53,12 @@ func RoundOnLine(p Problem) (Working, Stretch, error) {
 		}
 		return whole
 	}
+	if at == low {
+		// It is shown among the round numbers around it.
+		from := max(0, low-2*size)
+		w := Working{Problem: p, Moves: []Move{GoNearer{From: n, To: round(low), Gap: s.Write(0), OtherGap: s.Write(size), Already: true}}}
+		return w.ends(round(low)), Stretch{Scale: s, Lo: from, Hi: from + 4*size, Mark: size / 10, Long: size}, nil
+	}
 	side := 0
 	switch {
 	case at < half:
@@ -62,7 +69,6 @@ func RoundOnLine(p Problem) (Working, Stretch, error) {
 	nearer := GoNearer{From: n, To: round(high), Gap: s.Write(high - at), OtherGap: s.Write(at - low), Halfway: side == 0}
 	if side < 0 {
 		nearer.To, nearer.Gap, nearer.OtherGap = round(low), s.Write(at-low), s.Write(high-at)
-		nearer.Already = at == low
 	}
 	w := Working{Problem: p, Moves: []Move{Neighbors{round(low), round(high)}, FindHalfway{s.Write(half), side}, nearer}}
 	return w.ends(nearer.To), Stretch{Scale: s, Lo: low, Hi: high, Mark: size / 10, Long: size / 2}, nil

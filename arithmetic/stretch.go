@@ -19,11 +19,12 @@ type Stretch struct {
 // mark and number on a step.
 func (t Stretch) Exact(room int64) bool { return (t.Hi-t.Lo)/max(t.Unit, 1) <= room }
 
-// mostMarks is how many intervals of a line can still be counted, and fewMarks how
-// many are enough for whole numbers.
+// mostMarks is how many intervals of a line can still be counted, fewMarks how
+// many are enough for whole numbers, and finestMarks how many can still be seen.
 const (
-	mostMarks = 60
-	fewMarks  = 24
+	mostMarks   = 60
+	fewMarks    = 24
+	finestMarks = 100
 )
 
 // mostWholes is how many wholes a line of fractions shows from 0 before it begins

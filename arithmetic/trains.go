@@ -1,11 +1,15 @@
 package arithmetic
 
+import "modeler/fraction"
+
 // Train is one side of a statement as hops on a line from 0: the first number is
-// a length from 0, every other one a hop, back where it is subtracted.
+// a length from 0, every other one a hop, back where it is subtracted. End has its
+// final name: 1/2 + 1/3 ends on 5/6.
 type Train struct {
 	First Number
 	Hops  []Jump
 	End   Number
+	Parts CutStretch // for fractions, the common parts of this side; else the zero value
 }
 
 // HopTrain goes the hops of one side: 0 is the left side of the statement.
@@ -87,9 +91,27 @@ func train(s Scale, list []term) (Train, error) {
 		}
 		t.Hops = append(t.Hops, Jump{From: s.Write(from), By: next.number, To: s.Write(at), Back: next.back})
 	}
-	t.End = s.Write(at)
+	t.End = FinalName(s.Write(at))
 	if len(list) == 1 {
 		t.End = list[0].number
 	}
+	t.Parts = ownParts(s, list)
 	return t, nil
+}
+
+// ownParts cuts every whole of a line in the common parts of the fractions of one
+// side: sixths for 1/2 + 1/3.
+func ownParts(s Scale, list []term) CutStretch {
+	if s.Form != Common && s.Form != Mixed {
+		return CutStretch{}
+	}
+	den := int64(1)
+	for _, t := range list {
+		// It divides the parts of the scale, and so cannot overflow.
+		den = den / fraction.GCD(den, t.number.Value.Den()) * t.number.Value.Den()
+	}
+	if den == 1 {
+		return CutStretch{}
+	}
+	return CutStretch{Parts: den, Each: Frac(fraction.Must(1, den)), Long: Int(1), Of: Frac(fraction.Must(1, den))}
 }

@@ -319,6 +319,9 @@ func (s sight) jumps(a axis, ends []*big.Rat) error {
 	if k := s.problem.Kind; k == arithmetic.Claim || k == arithmetic.Comparison {
 		return nil // jumps from 0 to either side
 	}
+	if s.problem.Kind == arithmetic.Rounding && len(jumps) > 1 {
+		return s.distances(a, jumps, ends)
+	}
 	for i := range jumps[1:] {
 		if jumps[i].X2 != jumps[i+1].X1 {
 			return fmt.Errorf("a jump ends at %d and the next begins at %d", jumps[i].X2, jumps[i+1].X1)
@@ -331,4 +334,18 @@ func (s sight) jumps(a axis, ends []*big.Rat) error {
 		}
 	}
 	return fmt.Errorf("the jumps lead from %s to %s", a.Value(from).RatString(), a.Value(to).RatString())
+}
+
+// distances: of the two jumps from a number to its neighbors one leads to what it
+// is rounded to, and the other is not shorter.
+func (s sight) distances(a axis, jumps []measure.Jump, ends []*big.Rat) error {
+	to := slices.IndexFunc(jumps, func(j measure.Jump) bool { return a.near(j.X2, ends[1]) })
+	if len(jumps) != 2 || to < 0 || !a.near(jumps[0].X1, ends[0]) || jumps[0].X1 != jumps[1].X1 {
+		return errors.New("no jump leads from the number to what it is rounded to")
+	}
+	long := func(j measure.Jump) int { return max(j.X2-j.X1, j.X1-j.X2) }
+	if long(jumps[to]) > long(jumps[1-to])+1 {
+		return errors.New("it is rounded to the neighbor that is farther away")
+	}
+	return nil
 }

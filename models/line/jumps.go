@@ -31,6 +31,11 @@ func planJumps(p arithmetic.Problem) (*plan, error) {
 	if err != nil {
 		return nil, reason(err)
 	}
+	for _, m := range w.Moves {
+		if m, ok := m.(arithmetic.Recut); ok && m.Parts > mostCommon {
+			return nil, errors.New(words.LineFineCommon)
+		}
+	}
 	pl := &plan{problem: p, working: w, title: told(p, w.Answer)}
 	pl.asked = telling.Join(telling.Numeral(a, scene.First), notation.S(op.String()), telling.Numeral(b, scene.Second), notation.S("="), telling.Unknown())
 	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], resultLine(w.Answer))
@@ -44,7 +49,7 @@ func planJumps(p arithmetic.Problem) (*plan, error) {
 		pl.jumpAlong(k, p, a, b)
 	}
 	pl.sketches = []*sketch{k}
-	k.nameOne()
+	k.nameWholes()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
@@ -90,10 +95,9 @@ func (pl *plan) jumpAlong(k *sketch, p arithmetic.Problem, a, b arithmetic.Numbe
 	for i, m := range pl.working.Moves {
 		switch m := m.(type) {
 		case arithmetic.StartAt:
-			pl.step(words.LineStart(p, a, b, jumps), pl.asked, splitLine(b, jumps))
+			pl.step(words.LineStart(m, p, b, jumps), pl.asked, inPlacesLine(m, a), splitLine(b, m.Parts))
 		case arithmetic.Recut:
-			pl.recut(k, m, i)
-			told := words.LineRecut(m)
+			told := words.LineRecut(m, pl.recut(k, m, i))
 			cut = told.Desc
 			pl.step(told, renamedLine(m.First, m.FirstAs, scene.First), renamedLine(m.Second, m.SecAs, scene.Second))
 		case arithmetic.Jump:
@@ -111,21 +115,21 @@ func (pl *plan) jumpAlong(k *sketch, p arithmetic.Problem, a, b arithmetic.Numbe
 	pl.desc = words.LineJumpsDesc(p, cut, jumps, pl.working.Answer, k.broken)
 }
 
-// recut begins with the parts of the first fraction and cuts the line in the
-// common parts in the step for it; then the first fraction has two names.
-func (pl *plan) recut(k *sketch, m arithmetic.Recut, step int) {
-	if k.hi-k.lo <= mostCommon {
-		k.mark = 0
-		if own := m.First.Value.Den(); own > 1 && own < m.Parts {
-			k.cuts = append(k.cuts, cut{every: m.Parts / own})
-		}
+// recut begins with the parts of the first fraction and marks the common parts in
+// the step for it; then the first fraction has two names. It reports whether the
+// common parts are marked: there may be too many.
+func (pl *plan) recut(k *sketch, m arithmetic.Recut, step int) (marked bool) {
+	k.mark = 0
+	if own := m.First.Value.Den(); own > 1 && own < m.Parts && (k.hi-k.lo)/m.Parts*own <= mostCommon {
+		k.cuts = append(k.cuts, cut{every: m.Parts / own})
+	}
+	if marked = k.hi-k.lo <= mostCommon; marked {
 		common := arithmetic.CutStretch{Parts: m.Parts, Each: m.Each, Of: m.First}
 		k.cuts = append(k.cuts, cut{every: 1, move: common, step: step, named: true})
 	}
 	for i := range k.stops {
 		if s := &k.stops[i]; s.role == scene.First && m.FirstAs != m.First {
-			s.turn, s.turned = step, scene.First
-			s.later = append(append(runsOf("", m.First), scene.Run{Text: " = "}), runsOf("", m.FirstAs)...)
+			s.also = []name{{runs: runsOf("", m.FirstAs), role: scene.First, from: step}}
 		}
 	}
 	a, b, sign := telling.Numeral(m.FirstAs, scene.First), telling.Numeral(m.SecAs, scene.Second), pl.asked[len(pl.asked)-2]
@@ -134,10 +138,12 @@ func (pl *plan) recut(k *sketch, m arithmetic.Recut, step int) {
 		op = arithmetic.Subtract
 	}
 	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], a, notation.S(op.String()), b, sign, resultLine(pl.working.Answer))
+	return marked
 }
 
-// mostCommon is how many common parts the line is still cut in one by one.
-const mostCommon = 60
+// mostCommon is how many common parts are still marked one by one, on a line and
+// in one whole: with more, no one could see how many there are.
+const mostCommon = 100
 
 // landing is where a hop lands; the last one is the answer.
 func (k *sketch) landing(m arithmetic.Jump, step int, last bool, a arithmetic.Answer) stop {

@@ -20,92 +20,197 @@ type label struct {
 	from  int
 	until int
 
-	turn   int // in this step it takes another role, or says something else; 0 for never
+	turn   int // in this step it takes another role; 0 for never
 	turned scene.Role
-	later  []scene.Run // what it says then, while the answer is shown; nil for the same
 	posed  int         // a question mark stands here up to this step, in both versions
+	also   []name      // other names of the same place
+	above  bool        // it stands above the line, and other names above it
+	before []scene.Run // the number of the mark here, up to the step in which the label comes
 
 	centre, row int // where it is put
 	pass        int // of a label in the second row: where its leader passes the first
 }
 
+// name is another name of a place, as 2/4 for 1/2. It stands beyond the first,
+// in line with it, so that both belong to one mark.
+type name struct {
+	runs []scene.Run
+	role scene.Role
+	when scene.When
+	from int
+}
+
 // Room between labels, and the room that a leader takes between the labels of
 // the row that it passes.
 const (
-	labelGap   = 14
+	labelGap   = 16
 	leaderRoom = 8
 	askedSide  = 44 // the dashed frame around a question mark
+	nameGap    = 6  // between two names of one place
+	straight   = 8  // how far any label may stand beside its place without a leader
 )
+
+// straight is how far the label may stand beside its place without a leader: a
+// wide one is still right under it.
+func (l *label) straight() int {
+	_, _, side := l.reach()
+	return max(straight, min(side/3, 2*straight))
+}
 
 func (l *label) text(x, y int) scene.Text {
 	return scene.Text{X: x, Y: y, Size: l.size, Bold: l.bold, Runs: l.runs}
 }
 
-// reach is how far the label goes up, down and to each side of its middle.
+// plain is another name of the label, in the same size.
+func (l *label) plain(runs []scene.Run, x, y int) scene.Text {
+	return scene.Text{X: x, Y: y, Size: l.size, Runs: runs}
+}
+
+// first is the label without its other names.
+func (l *label) first() *label {
+	bare := *l
+	bare.also = nil
+	return &bare
+}
+
+// reach is how far the label goes up, down and to each side of the middle of its
+// first name.
 func (l *label) reach() (up, down, side int) {
 	b := l.text(0, 0).Box()
 	up, down, side = -b.Y, b.Bottom(), (b.W+1)/2
-	if l.later != nil {
-		b = scene.Text{Size: l.size, Bold: l.bold, Runs: l.later}.Box()
-		up, down, side = max(up, -b.Y), max(down, b.Bottom()), max(side, (b.W+1)/2)
-	}
 	if l.asked {
 		up, down, side = max(up, askedSide/2), max(down, askedSide/2), max(side, askedSide/2)
+	}
+	for _, n := range l.also {
+		side = max(side, (l.plain(n.runs, 0, 0).Box().W+1)/2)
+	}
+	if high := l.beyond(); high > 0 && l.above {
+		up += nameGap + high
+	} else if high > 0 {
+		down += nameGap + high
 	}
 	return up, down, side
 }
 
-// arrange puts labels in one row, or in two when one is too short for them or
-// would push a label far from its place. In two rows every other label stands in
-// the second, and its leader has room of its own in the first; so no leader
-// crosses a label or another leader, whatever the labels. ok is false when they
-// do not fit in two rows either.
-func arrange(labels []*label) (ok bool) {
-	const lo, hi, far = scene.Margin, scene.PaperW - scene.Margin, 60
-	slices.SortStableFunc(labels, func(a, b *label) int { return a.x - b.x })
-	want, sides := make([]int, len(labels)), make([]int, len(labels))
-	for i, l := range labels {
-		_, _, side := l.reach()
-		want[i], sides[i] = l.x, side
+// beyond is how high the other names of the label are together.
+func (l *label) beyond() int {
+	high := -nameGap
+	for _, n := range l.also {
+		high += nameGap + l.plain(n.runs, 0, 0).Box().H
 	}
-	one, fits := telling.Spread(want, sides, labelGap, lo, hi)
-	if fits && farthest(want, one) <= far {
-		for i, l := range labels {
-			l.centre, l.row = one[i], 0
-		}
-		return true
-	}
-	// The second row first, then the passages of its leaders in the first row.
-	var upper []*label
-	var wantUpper, sidesUpper []int
-	passing := slices.Clone(sides)
-	for i := 1; i < len(labels); i += 2 {
-		upper, wantUpper, sidesUpper = append(upper, labels[i]), append(wantUpper, want[i]), append(sidesUpper, sides[i])
-		passing[i] = leaderRoom
-	}
-	second, fits2 := telling.Spread(wantUpper, sidesUpper, labelGap, lo, hi)
-	first, fits1 := telling.Spread(want, passing, labelGap/2, lo, hi)
-	if !fits1 || !fits2 {
-		if fits {
-			for i, l := range labels {
-				l.centre, l.row = one[i], 0
-			}
-		}
-		return fits
-	}
-	for i, l := range labels {
-		l.centre, l.row = first[i], 0
-	}
-	for i, l := range upper {
-		l.row, l.pass, l.centre = 1, l.centre, second[i]
-	}
-	return true
+	return max(0, high)
 }
 
-func farthest(want, at []int) int {
-	far := 0
-	for i := range want {
-		far = max(far, want[i]-at[i], at[i]-want[i])
+// alsoAt are the other names of the label, one beyond the other, with the middle
+// of all at a height.
+func (l *label) alsoAt(x, middle int) []scene.Text {
+	texts := make([]scene.Text, len(l.also))
+	near := l.beyond() / 2 // from the middle to where the next name begins
+	for i, n := range l.also {
+		b := l.plain(n.runs, 0, 0).Box()
+		y := middle - near - b.Y
+		if l.above {
+			y = middle + near - b.Bottom()
+		}
+		texts[i] = l.plain(n.runs, x, y)
+		near -= b.H + nameGap
 	}
-	return far
+	return texts
+}
+
+// arrange puts labels in one row, and as many as need it in a second whose
+// leaders have room of their own in the first; so no leader crosses a label or
+// another leader, whatever the labels. The other names of a label in the first row
+// stand in the second, right beyond it. One after the other goes to the second row
+// as long as that brings the labels nearer to their places. ok is false when they
+// do not fit in two rows either.
+func arrange(labels []*label) (ok bool) {
+	slices.SortStableFunc(labels, func(a, b *label) int { return a.x - b.x })
+	second := make([]bool, len(labels))
+	best := rowsOf(labels, second)
+	for best.cost > 0 {
+		choice, better := -1, best
+		for i := range labels {
+			if second[i] {
+				continue
+			}
+			second[i] = true
+			if try := rowsOf(labels, second); try.cost < better.cost {
+				choice, better = i, try
+			}
+			second[i] = false
+		}
+		if choice < 0 {
+			break
+		}
+		second[choice], best = true, better
+	}
+	for i, l := range labels {
+		l.centre, l.row = best.at[i], 0
+		if second[i] {
+			l.row, l.pass, l.centre = 1, best.at[i], best.below[i]
+		}
+	}
+	return best.fits
+}
+
+// rows is a way to put labels in rows: where they, or their leaders, stand in the
+// first row, and those of the second row in that. The cost counts how far from
+// their places they are, and that a second row is harder to read.
+type rows struct {
+	at, below []int
+	cost      int
+	fits      bool
+}
+
+func rowsOf(labels []*label, second []bool) rows {
+	const lo, hi, secondRow, tooWide = scene.Margin - straight, scene.PaperW - scene.Margin + straight, 600, 10_000
+	r := rows{at: make([]int, len(labels)), below: make([]int, len(labels)), fits: true}
+	var want, sides, wantSecond, sidesSecond, nth []int
+	for i, l := range labels {
+		_, _, side := l.reach()
+		want = append(want, l.x)
+		if second[i] || l.also != nil {
+			wantSecond, sidesSecond, nth = append(wantSecond, l.x), append(sidesSecond, side), append(nth, i)
+		}
+		if !second[i] {
+			sides = append(sides, side)
+			continue
+		}
+		sides = append(sides, leaderRoom)
+		r.cost += secondRow
+	}
+	first, ok := telling.Spread(want, sides, labelGap, lo, hi)
+	beyond, fits := telling.Spread(wantSecond, sidesSecond, labelGap, lo, hi)
+	if !ok || !fits {
+		r.fits = false
+		r.cost += tooWide * (overflow(sides, hi-lo) + overflow(sidesSecond, hi-lo))
+		return r
+	}
+	for i := range first {
+		r.at[i] = first[i]
+		if off := abs(first[i] - want[i]); off > labels[i].straight() {
+			r.cost += off * off
+		}
+	}
+	for j, i := range nth {
+		r.below[i] = beyond[j]
+		if !second[i] {
+			r.cost += tooWide * abs(beyond[j]-first[i])
+			r.fits = r.fits && beyond[j] == first[i]
+			continue
+		}
+		off := abs(beyond[j] - labels[i].x)
+		r.cost += off * off / 4
+	}
+	return r
+}
+
+// overflow is how much wider than the room labels side by side are.
+func overflow(sides []int, room int) int {
+	width := -labelGap
+	for _, side := range sides {
+		width += 2*side + labelGap
+	}
+	return max(0, width-room)
 }

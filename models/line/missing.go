@@ -44,7 +44,7 @@ func planMissing(p arithmetic.Problem) (*plan, error) {
 		pl.missingHop(k, look, roles)
 	}
 	pl.sketches = []*sketch{k}
-	k.nameOne()
+	k.nameWholes()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}

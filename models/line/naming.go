@@ -12,6 +12,12 @@ type rowHeights [2]struct{ up, down int }
 func heights(labels []*label) (h rowHeights) {
 	for _, l := range labels {
 		up, down, _ := l.reach()
+		if l.row == 0 && l.also != nil {
+			// The other names are in the second row.
+			up, down, _ = l.first().reach()
+			half := (l.beyond() + 1) / 2
+			h[1].up, h[1].down = max(h[1].up, half), max(h[1].down, half)
+		}
 		h[l.row].up, h[l.row].down = max(h[l.row].up, up), max(h[l.row].down, down)
 	}
 	return h
@@ -38,13 +44,20 @@ func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, d
 	tall := rows[0].up + rows[0].down
 	near[1] = near[0] + tall + rowGap
 	for _, l := range labels {
-		up, low, _ := l.reach()
-		middle, end := near[l.row]+rows[l.row].up, near[l.row]+rows[l.row].up-up
+		in, out, _ := l.first().reach() // towards the line, and away from it
+		middles := [2]int{near[0] + rows[0].up, near[1] + rows[1].up}
 		if down < 0 {
-			middle, end = near[l.row]+rows[l.row].down, near[l.row]+rows[l.row].down-low
+			in, out = out, in
+			middles = [2]int{near[0] + rows[0].down, near[1] + rows[1].down}
 		}
+		middle, other := middles[l.row], middles[1]
+		if l.row == 1 {
+			other = middle + out + nameGap + l.beyond()/2
+		}
+		end := middle - in
 		k.drawLabel(st, l, l.text(l.centre, axis+down*middle))
-		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= 8 {
+		k.drawOthers(st, l, l.alsoAt(l.centre, axis+down*other))
+		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= l.straight() {
 			continue // it stands right at what it names
 		}
 		at := func(x, distance int) scene.Point { return scene.Point{X: x, Y: axis + down*distance} }
@@ -57,6 +70,14 @@ func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, d
 	}
 }
 
+// drawOthers draws the other names of a label.
+func (k *sketch) drawOthers(st *story, l *label, texts []scene.Text) {
+	for i, t := range texts {
+		n := l.also[i]
+		st.add(max(l.from, n.from), l.until, scene.Item{Shape: t, Role: n.role, When: n.when})
+	}
+}
+
 // drawLabel draws a label; one that is asked for is a question mark in a dashed
 // frame while the answer is hidden.
 func (k *sketch) drawLabel(st *story, l *label, t scene.Text) {
@@ -64,16 +85,13 @@ func (k *sketch) drawLabel(st *story, l *label, t scene.Text) {
 	if l.asked {
 		name.When = scene.ShownOnly
 	}
+	if l.before != nil && l.from > 0 {
+		mark := scene.Item{Shape: scene.Text{X: t.X, Y: t.Y, Size: scene.Small, Runs: l.before}, Role: scene.Note, When: name.When}
+		st.add(0, l.from, mark)
+	}
 	if l.turn > 0 {
 		st.add(l.from, l.turn, name)
-		if name.Role = l.turned; l.later != nil {
-			plain := name
-			plain.Role, plain.When = l.role, scene.HiddenOnly
-			st.add(l.turn, l.until, plain)
-			t.Runs, name.When = l.later, scene.ShownOnly
-		} else {
-			t.Bold = true
-		}
+		t.Bold, name.Role = true, l.turned
 		name.Shape = t
 		st.add(l.turn, l.until, name)
 	} else {
@@ -121,15 +139,41 @@ func (k *sketch) number(st *story, y int) {
 	}
 	for at := (k.lo + every - 1) / every * every; at <= k.hi; at += every {
 		l := k.tickLabel(at)
-		if x := k.x(at); k.free(k.below, l, x) {
-			k.placed = append(k.placed, l)
-			when := scene.Always
-			if at == k.hush {
-				when = scene.ShownOnly
-			}
-			st.add(0, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note, When: when})
+		until, ok := k.free(k.below, l, k.x(at))
+		if s := k.named(at); s != nil && ok {
+			until, ok = s.step, s.step > 0 // its name stands on the other side
+		}
+		if !ok {
+			continue
+		}
+		k.placed = append(k.placed, l)
+		when := scene.Always
+		if at == k.hush || k.tells(at) {
+			when = scene.ShownOnly
+		}
+		st.add(0, until, scene.Item{Shape: l.text(l.x, y), Role: scene.Note, When: when})
+	}
+}
+
+// named is the stop with a name at a place, or nil.
+func (k *sketch) named(at int64) *stop {
+	for i := range k.stops {
+		if s := &k.stops[i]; s.at == at && s.label != nil {
+			return s
 		}
 	}
+	return nil
+}
+
+// tells reports whether the number of a mark would tell where the answer is that
+// is asked for: only long marks have numbers then, and none next to the answer.
+func (k *sketch) tells(at int64) bool {
+	for _, s := range k.stops {
+		if s.asked && s.role == scene.Result {
+			return k.long == 0 || at%k.long != 0 || k.mark > 0 && max(at-s.at, s.at-at) <= k.mark
+		}
+	}
+	return false
 }
 
 // numberCut labels the marks of a cutting that are not long marks too, below the
@@ -144,9 +188,19 @@ func (k *sketch) numberCut(st *story, c cut, below, above int) {
 	}
 	for at := (k.lo + c.every - 1) / c.every * c.every; at <= k.hi; at += c.every {
 		l := &label{runs: runsOf("", c.move.Mark(at/c.every)), size: scene.Small}
-		if x := k.x(at); at%k.long != 0 && k.free(labels, l, x) && (c.side < 0 || clear(k.placed, x, labelGap)) {
-			st.add(c.step, 0, scene.Item{Shape: l.text(x, y), Role: scene.Note})
+		_, _, side := l.reach()
+		until, ok := k.free(labels, l, k.x(at))
+		if before, free := clear(k.placed, l.x, side); c.side >= 0 && (!free || before > 0) {
+			ok = false
 		}
+		if at%k.long == 0 || !ok || until > 0 && until <= c.step {
+			continue
+		}
+		when := scene.Always
+		if k.tells(at) {
+			when = scene.ShownOnly
+		}
+		st.add(c.step, until, scene.Item{Shape: l.text(l.x, y), Role: scene.Note, When: when})
 	}
 }
 
@@ -154,15 +208,19 @@ func (k *sketch) numberCut(st *story, c cut, below, above int) {
 func (k *sketch) fitsCut(c cut) bool {
 	l := &label{runs: runsOf("", c.move.Mark(k.hi/c.every-1)), size: scene.Small}
 	_, _, side := l.reach()
-	return int64(k.width)*c.every/(k.hi-k.lo) >= int64(2*side+labelGap+4)
+	return int64(k.width)*c.every/(k.hi-k.lo) >= int64(2*side+labelGap)
 }
 
-// free reports whether a label can stand at x in the first row.
-func (k *sketch) free(labels []*label, l *label, x int) bool {
+// free reports whether a label can stand at x in the first row, and up to which
+// step: until another label comes there; 0 is for good.
+func (k *sketch) free(labels []*label, l *label, x int) (until int, ok bool) {
 	_, _, side := l.reach()
 	l.x, l.centre = x, x
 	const edge = scene.Margin - 8 // the 0 of a line stands close to the margin
-	return x-side >= edge && x+side <= scene.PaperW-edge && clear(labels, x, side)
+	if x-side < edge || x+side > scene.PaperW-edge {
+		return 0, false
+	}
+	return clear(labels, x, side)
 }
 
 func (k *sketch) tickLabel(at int64) *label {
@@ -176,26 +234,30 @@ func (k *sketch) fits(every int64) bool {
 	}
 	_, _, side := k.tickLabel(k.hi - k.hi%every).reach()
 	_, _, inner := k.tickLabel(k.hi - k.hi%every - every).reach()
-	gap := labelGap + 4
-	if fractional(k.scale) {
-		gap += labelGap
-	}
+	const gap = labelGap + 4
 	return int64(k.width)*every/(k.hi-k.lo) >= int64(2*max(side, inner)+gap)
 }
 
-// clear reports whether a label of a half width can stand at x in the first row.
-func clear(labels []*label, x, side int) bool {
+// clear reports whether a label of a half width can stand at x in the first row,
+// and up to which step; 0 is for good.
+func clear(labels []*label, x, side int) (until int, ok bool) {
 	for _, other := range labels {
 		_, _, room := other.reach()
 		centre := other.centre
 		if other.row == 1 {
 			room, centre = leaderRoom, other.pass
 		}
-		if abs(centre-x) < side+room+labelGap/2 {
-			return false
+		if abs(centre-x) >= side+room+labelGap {
+			continue
+		}
+		if other.from == 0 || other.before != nil || other.posed > 0 {
+			return 0, false
+		}
+		if until == 0 || other.from < until {
+			until = other.from
 		}
 	}
-	return true
+	return until, true
 }
 
 // runsOf is a number as a label, with a sign before it. A mixed number is set

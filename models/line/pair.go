@@ -35,7 +35,7 @@ func planPair(p arithmetic.Problem) (*plan, error) {
 	draw := w.Moves[0].(arithmetic.DrawStretch)
 	k.mark = 0
 	pl.sketches = []*sketch{k}
-	pl.step(words.LineDraw(draw, k.broken), comparedLine(a, b, notation.S("?")))
+	pl.step(words.LineDraw(draw, words.LineGuess(a, b), k.broken), comparedLine(a, b, notation.S("?")))
 	sides := [2]pairSide{{scene.First, scene.OfFirst, -1}, {scene.Second, scene.OfSecond, 1}}
 	for _, m := range w.Moves[1:] {
 		step := len(pl.steps)
@@ -44,11 +44,11 @@ func planPair(p arithmetic.Problem) (*plan, error) {
 			if pl.uneven {
 				continue // what is not to scale has no equal parts
 			}
-			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step, side: cutSideOf(w, m, sides), named: true})
-			pl.step(words.LineCut(m, k.broken), partsLine(m))
+			k.cut(t, cut{every: t.Scale.Count(m.Each), move: m, step: step, side: cutSideOf(w, m, sides), named: true})
+			pl.step(words.LineCut(m, draw), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.band(m, sides[m.Nth], step)
-			pl.step(words.LineMark(m), countLine(m))
+			pl.step(words.LinePairMark(m), countLine(m))
 		case arithmetic.LookAtPoints:
 			k.meet(m, sides, step)
 			pl.step(words.LineLook(p, m), comparedLine(a, b, notation.S(m.Relation.String())))
@@ -57,7 +57,8 @@ func planPair(p arithmetic.Problem) (*plan, error) {
 	pl.claims(look, telling.Numeral(a, scene.First), telling.Numeral(b, scene.Second))
 	pl.desc = words.LinePairDesc(p, w, look)
 	k.ends(draw)
-	k.nameOne()
+	k.liftEnds()
+	k.nameWholes()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
@@ -115,11 +116,26 @@ type band struct {
 // cut is a cutting of the line: marks every so many units, on one side of it
 // or, when side is 0, on both.
 type cut struct {
-	every int64
-	move  arithmetic.CutStretch
-	step  int
-	side  int
-	named bool // its marks are numbered where there is room
+	every  int64
+	move   arithmetic.CutStretch
+	step   int
+	side   int
+	until  int   // the marks go in this step; 0 for never
+	named  bool  // its marks are numbered where there is room
+	strong int64 // among very many marks, every so many units a longer one; 0 for none
+}
+
+// cut adds a cutting. Many fine marks are told apart by longer ones among them, as
+// the tenths are among hundredths.
+func (k *sketch) cut(t arithmetic.Stretch, c cut) {
+	const many = 60
+	if (k.hi-k.lo)/c.every > many {
+		c.strong = t.Mark
+		if t.Mark <= c.every || t.Mark%c.every != 0 {
+			c.strong = t.Long
+		}
+	}
+	k.cuts = append(k.cuts, c)
 }
 
 const (
@@ -171,8 +187,63 @@ func (k *sketch) drawBand(st *story, b band, axis int) {
 	}
 }
 
+// A gap has a row of its own beyond the names, where a brace says how long it is.
+const (
+	braceAway = 10 // from the names to the brace
+	braceHigh = 10
+	braceText = 6 // from the brace to its text
+)
+
+// braceLine is the text of a brace: 0.05 more.
+func braceLine(g gap) scene.Text {
+	runs := runsOf("", g.size)
+	if last := &runs[len(runs)-1]; last.Den == "" {
+		last.Text += " " + words.LineMore
+	} else {
+		runs = append(runs, scene.Run{Text: " " + words.LineMore})
+	}
+	return scene.Text{Size: scene.Small, Runs: runs}
+}
+
+// braceRooms are how much room the braces need above and below.
+func (k *sketch) braceRooms() (up, down int) {
+	for _, g := range k.gaps {
+		room := braceAway + braceHigh + braceText + braceLine(g).Box().H
+		if g.side < 0 {
+			up = room
+		} else {
+			down = room
+		}
+	}
+	return up, down
+}
+
+// drawBrace says how long a gap is, on the far side of the names that end at
+// height y.
+//
+//	0.25     0.3
+//	  |_______|
+//	  0.05 more
+func (k *sketch) drawBrace(st *story, g gap, y, down int) {
+	near, far := y+down*braceAway, y+down*(braceAway+braceHigh)
+	x1, x2 := k.x(g.from), k.x(g.to)
+	brace := scene.Polyline{{X: x1, Y: near}, {X: x1, Y: far}, {X: x2, Y: far}, {X: x2, Y: near}}
+	text := braceLine(g)
+	b := text.Box()
+	text.X, text.Y = (x1+x2)/2, far+braceText-b.Y
+	if down < 0 {
+		text.Y = far - braceText - b.Bottom()
+	}
+	for _, shape := range []scene.Shape{brace, telling.OnPaper(text)} {
+		st.add(g.step, 0, scene.Item{Shape: shape, Role: scene.Result, When: scene.ShownOnly})
+	}
+}
+
 // drawGap draws the length that one side lacks as a dashed outline.
 func (k *sketch) drawGap(st *story, g gap, axis int) {
+	if g.covered {
+		return
+	}
 	y, high := axis-7, 14
 	switch {
 	case g.side < 0:
@@ -196,7 +267,11 @@ func (k *sketch) drawCut(st *story, c cut, axis int) {
 	case c.side > 0:
 		up = 0
 	}
-	st.add(c.step, 0, k.comb(c.every, axis, up, down)...)
+	if c.strong > 0 {
+		st.add(c.step, c.until, k.comb(c.strong, axis, up, down)...)
+		up, down = up/2, down/2
+	}
+	st.add(c.step, c.until, k.comb(c.every, axis, up, down)...)
 }
 
 // meet shows how two points stand to each other: a stroke through the one point
@@ -214,5 +289,5 @@ func (k *sketch) meet(m arithmetic.LookAtPoints, sides [2]pairSide, step int) {
 	if len(k.bands) == 0 {
 		side = 0
 	}
-	k.gaps = append(k.gaps, gap{min(a, b), max(a, b), m.Gap, side, step})
+	k.gaps = append(k.gaps, gap{from: min(a, b), to: max(a, b), size: m.Gap, side: side, step: step})
 }

@@ -2,6 +2,7 @@ package line
 
 import (
 	"errors"
+	"slices"
 
 	"modeler/arithmetic"
 	"modeler/models/notation"
@@ -38,7 +39,7 @@ func planPoints(p arithmetic.Problem) (*plan, error) {
 	} else {
 		pl.orderPoints(k, t)
 	}
-	k.nameOne()
+	k.nameWholes()
 	if !k.arrange() {
 		return nil, errors.New(words.LineCrowded)
 	}
@@ -61,12 +62,24 @@ func fractional(s arithmetic.Scale) bool {
 	return s.Form == arithmetic.Common || s.Form == arithmetic.Mixed
 }
 
+// cutAtAll reports whether a working marks equal parts.
+func cutAtAll(w arithmetic.Working) bool {
+	for _, m := range w.Moves {
+		if _, ok := m.(arithmetic.CutStretch); ok {
+			return true
+		}
+	}
+	return false
+}
+
 // showPoint tells one number: the line, its parts, the hops that lead to it. With
 // the answer hidden the number is there to be placed.
 func (pl *plan) showPoint(k *sketch, t arithmetic.Stretch, n arithmetic.Number) {
 	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
-	k.mark = 0
-	pl.step(words.LineDraw(draw, k.broken), telling.Numeral(n, scene.First))
+	if cutAtAll(pl.working) {
+		k.mark = 0
+	}
+	pl.step(words.LineDraw(draw, words.LineWhereabouts(draw, n), k.broken), telling.Numeral(n, scene.First))
 	for _, m := range pl.working.Moves[1:] {
 		step := len(pl.steps)
 		switch m := m.(type) {
@@ -74,17 +87,20 @@ func (pl *plan) showPoint(k *sketch, t arithmetic.Stretch, n arithmetic.Number) 
 			if pl.uneven {
 				continue // what is not to scale has no equal parts
 			}
-			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step, named: true})
-			pl.step(words.LineCut(m, k.broken), partsLine(m))
+			k.cut(t, cut{every: t.Scale.Count(m.Each), move: m, step: step, named: true})
+			pl.step(words.LineCut(m, draw), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.countTo(m, step)
 			pl.step(words.LineMark(m), countLine(m))
 			k.point(n, draw, step)
 			pl.answered = countLine(m)
+			if whole := pl.working.Answer.Simplest; whole.Value.IsWhole() && n.Form == arithmetic.Common {
+				pl.answered = telling.Join(pl.answered, "=", telling.Numeral(whole, scene.First))
+			}
 		}
 	}
 	pl.asked = telling.Join(notation.W(words.LineWhere), telling.Numeral(n, scene.First), notation.S("?"))
-	pl.title = words.LineShowTitle(n)
+	pl.title = words.LineShowTitle(n, pl.working.Answer)
 	pl.desc = words.LineShowDesc(pl.working, n, k.broken)
 	k.ends(draw)
 }
@@ -98,12 +114,14 @@ func (k *sketch) point(n arithmetic.Number, draw arithmetic.DrawStretch, step in
 		if k.scale.Count(end) != at {
 			continue
 		}
-		name := stop{at: at, label: runsOf("", end), size: scene.Middle, turn: step, turned: scene.First, later: it.label}
-		if n.String() != end.String() {
-			name.later = append(append(runsOf("", n), scene.Run{Text: " = "}), runsOf("", end)...)
+		point := stop{at: at, label: runsOf("", end), size: scene.Middle}
+		if n.String() == end.String() {
+			point.turn, point.turned = step, scene.First
+		} else {
+			point.also = []name{{it.label, scene.First, scene.ShownOnly, step}}
 		}
 		it.label = nil
-		k.stops = append(k.stops, name)
+		k.stops = append(k.stops, point)
 	}
 	k.stops = append(k.stops, it)
 }
@@ -149,14 +167,14 @@ func timesLabel(c arithmetic.Count) []scene.Run {
 func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
 	draw := pl.working.Moves[0].(arithmetic.DrawStretch)
 	k.mark = 0
-	roles := []scene.Role{scene.First, scene.Second}
 	for i, n := range pl.problem.List {
 		if i > 0 {
 			pl.asked = telling.Join(pl.asked, notation.W(","))
 		}
-		pl.asked = telling.Join(pl.asked, telling.Numeral(n, roles[i%2]))
+		pl.asked = telling.Join(pl.asked, telling.Numeral(n, scene.First))
 	}
-	pl.step(words.LineDraw(draw, k.broken), pl.asked)
+	pl.step(words.LineDraw(draw, words.LineLeast(), k.broken), pl.asked)
+	var parts *arithmetic.CutStretch // those of the number to come
 	for _, m := range pl.working.Moves[1:] {
 		step := len(pl.steps)
 		switch m := m.(type) {
@@ -164,15 +182,24 @@ func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
 			if pl.uneven {
 				continue // what is not to scale has no equal parts
 			}
-			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step})
-			pl.step(words.LineCut(m, k.broken), partsLine(m))
+			// Parts of several sizes on one line would not be equal parts.
+			k.cuts = append(k.cuts, cut{every: t.Scale.Count(m.Each), move: m, step: step, until: step + 1})
+			parts = &m
 		case arithmetic.MarkOnLine:
-			role := roles[m.Nth%2]
-			k.name(stop{at: t.Scale.Count(m.Number), label: runsOf("", m.Number), role: role, of: scene.OfNth(m.Nth), worth: m.Number.Value,
+			k.name(stop{at: t.Scale.Count(m.Number), label: runsOf("", m.Number), role: scene.First, of: scene.OfNth(m.Nth), worth: m.Number.Value,
 				dot: true, when: scene.ShownOnly, step: step})
-			pl.step(words.LinePoint(m), countLine(m))
+			told := words.LinePoint(m, parts, draw)
+			if slices.Contains(pl.problem.List[:m.Nth], m.Number) {
+				told = words.LineAgain(m)
+			}
+			if parts != nil {
+				pl.step(told, partsLine(*parts), countLine(m))
+			} else {
+				pl.step(told, countLine(m))
+			}
+			parts = nil
 		case arithmetic.ReadPoints:
-			pl.answered = telling.InOrder(m.Order, scene.Result)
+			pl.answered = telling.InOrder(m.Order, scene.First)
 			pl.step(words.LineReadOrder(m), pl.answered)
 		}
 	}

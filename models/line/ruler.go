@@ -40,13 +40,19 @@ type ruler struct {
 
 // rulerFor lays a stretch on the paper, exactly to scale where every unit can
 // have a whole step.
-func rulerFor(t arithmetic.Stretch) ruler {
+// The names of its ends reach so far to each side, and stay between the margins
+// where the steps allow it.
+func rulerFor(t arithmetic.Stretch, ends [2]int) ruler {
 	r := ruler{lo: t.Lo, hi: t.Hi, unit: max(t.Unit, 1), left: lineLeft, broken: t.Lo != 0}
 	room := lineRoom
 	if r.broken {
 		r.left, room = brokenLeft, brokenRoom
 	}
 	units := (r.hi - r.lo) / r.unit
+	left := max(r.left, scene.Margin-straight+ends[0])
+	if less := min(lineRight, scene.PaperW-scene.Margin+straight-ends[1]) - left; wideEnough(int64(less), int64(room), units) {
+		r.left, room = left, less
+	}
 	r.step = int(int64(room) / units)
 	r.width = r.step * int(units)
 	if r.step == 0 {
@@ -60,35 +66,62 @@ func rulerFor(t arithmetic.Stretch) ruler {
 	return r
 }
 
+// wideEnough reports whether a line of whole steps loses little when it has less
+// room.
+func wideEnough(less, room, units int64) bool {
+	if room < units {
+		return true
+	}
+	return less/units*units*10 >= room/units*units*9
+}
+
 // unevenRuler lays hops side by side that are too uneven to be drawn to scale:
-// each is as wide as its label needs, a longer hop is wider than a shorter one,
-// and equal hops are equally wide.
-func unevenRuler(stops []int64, needs map[int64]int) ruler {
-	const wider = 24
+// each is as wide as its label needs, a longer hop is wider than a shorter one by
+// as much as there is room for, and equal hops are equally wide.
+func unevenRuler(stops []int64, needs map[int64]int, ends [2]int) ruler {
 	stops = slices.Compact(slices.Sorted(slices.Values(stops)))
 	r := ruler{lo: stops[0], hi: stops[len(stops)-1], stops: stops, left: brokenLeft, broken: stops[0] != 0}
 	if !r.broken {
 		r.left = lineLeft
 	}
-	shares, total := make([]int, len(stops)-1), 0
+	r.left = max(r.left, scene.Margin+ends[0])
+	room := min(lineRight, scene.PaperW-scene.Margin-ends[1]) - r.left
+	ranks, shares := make([]int, len(stops)-1), make([]int, len(stops)-1)
+	needed, ranked, total := 0, 0, 0
 	for i := range shares {
-		smaller, need := 0, 0
 		for by, width := range needs {
 			if by <= stops[i+1]-stops[i] {
-				smaller, need = smaller+1, max(need, width)
+				ranks[i], shares[i] = ranks[i]+1, max(shares[i], width)
 			}
 		}
-		shares[i] = need + wider*smaller
+		needed, ranked = needed+shares[i], ranked+ranks[i]
+	}
+	const least = 24 // by which a longer hop is wider, also where room is short
+	wider := max(least, (room-needed)/max(ranked, 1))
+	for i := range shares {
+		shares[i] += wider * ranks[i]
 		total += shares[i]
 	}
 	x := r.left
 	r.places = append(r.places, x)
 	for _, share := range shares {
-		x += share * (lineRight - r.left) / total
+		x += share * room / total
 		r.places = append(r.places, x)
 	}
 	r.width = x - r.left
 	return r
+}
+
+// endSides are how far the names of the ends of a stretch reach to each side.
+func endSides(t arithmetic.Stretch) (sides [2]int) {
+	for i, at := range []int64{t.Lo, t.Hi} {
+		size := scene.Middle
+		if fractional(t.Scale) {
+			size = scene.Small
+		}
+		sides[i] = (scene.Text{Size: size, Bold: true, Runs: runsOf("", t.Scale.WriteShort(at))}.Width() + 1) / 2
+	}
+	return sides
 }
 
 // uneven reports whether the line is not to scale.

@@ -25,7 +25,6 @@ type sketch struct {
 	gaps       []gap
 	hops       []hop
 	stops      []stop
-	flags      []flag
 	numbered   int64    // label every so many units where there is room; 0 for none
 	hush       int64    // of numbered: not this one, which would give the answer away; -1 for none
 	axisY      int      // once it is drawn
@@ -64,7 +63,8 @@ type stop struct {
 	side        int  // -1 when its name stands above the line
 	turn        int  // in this step the name takes another role; 0 for never
 	turned      scene.Role
-	later       []scene.Run // what the name says from that step on, while the answer is shown; nil for the same
+	also        []name      // other names of the place
+	before      []scene.Run // the number of the mark here, up to the step
 	posed       int         // a question mark stands here up to this step, in both versions
 	when        scene.When
 	step, until int
@@ -76,13 +76,7 @@ type gap struct {
 	size     arithmetic.Number
 	side     int // where the band of the shorter one is: -1 above the line, 1 below, 0 on it
 	step     int
-}
-
-// flag is a word above a place.
-type flag struct {
-	at   int64
-	name string
-	step int
+	covered  bool // something lies on the line there, so that only its brace is drawn
 }
 
 // length is a length from 0, as a band on the line.
@@ -114,19 +108,6 @@ func (k *sketch) arrange() bool {
 		}
 		together = append(together, l)
 	}
-	for _, f := range k.flags {
-		l := &label{x: k.x(f.at), start: tickUp + 6, runs: []scene.Run{{Text: f.name}}, size: scene.Small, role: scene.Note, from: f.step}
-		k.above, together = append(k.above, l), append(together, l)
-	}
-	for _, g := range k.gaps {
-		start := tickUp + 4
-		if len(k.bands) > 0 {
-			start = k.reachUp() + 4
-		}
-		l := &label{x: (k.x(g.from) + k.x(g.to)) / 2, start: start, runs: runsOf("", g.size), size: scene.Small, role: scene.Result,
-			when: scene.ShownOnly, from: g.step}
-		k.above, together = append(k.above, l), append(together, l)
-	}
 	for _, s := range k.stops {
 		if s.label == nil {
 			continue
@@ -136,7 +117,7 @@ func (k *sketch) arrange() bool {
 			size, bold = scene.Middle, s.role == scene.Result
 		}
 		l := &label{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
-			posed: s.posed, turn: s.turn, turned: s.turned, later: s.later, role: s.role, when: s.when, from: s.step, until: s.until}
+			posed: s.posed, turn: s.turn, turned: s.turned, also: s.also, before: s.before, above: s.side < 0, role: s.role, when: s.when, from: s.step, until: s.until}
 		if s.side < 0 {
 			l.start = k.reachUp() + 4
 			k.above, together = append(k.above, l), append(together, l)
@@ -191,6 +172,8 @@ func (k *sketch) draw(st *story, top int) int {
 	if len(k.above) > 0 {
 		axis += above.total() + leaderUp
 	}
+	up, down := k.braceRooms()
+	axis += up
 	k.axisY = axis
 	st.add(0, 0, k.axis(axis)...)
 	for _, l := range k.lengths {
@@ -224,7 +207,15 @@ func (k *sketch) draw(st *story, top int) int {
 		k.numberCut(st, c, axis+k.reachDown()+leaderLow+below[0].up, axis-k.reachUp()-leaderUp-above[0].down)
 	}
 	k.drawLabels(st, k.below, below, axis, 1)
-	return axis + k.reachDown() + leaderLow + below.total()
+	bottom := axis + k.reachDown() + leaderLow + below.total()
+	for _, g := range k.gaps {
+		if g.side < 0 {
+			k.drawBrace(st, g, top+up, -1)
+		} else {
+			k.drawBrace(st, g, bottom, 1)
+		}
+	}
+	return bottom + down
 }
 
 func (k *sketch) drawHops(st *story, axis int) {

@@ -35,15 +35,32 @@ func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
 
 // splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
 // nothing when there is one hop.
-func splitLine(b arithmetic.Number, jumps []arithmetic.Jump) notation.Line {
-	if len(jumps) < 2 {
+func splitLine(b arithmetic.Number, split []arithmetic.Number) notation.Line {
+	var parts []notation.Line
+	for _, n := range split {
+		parts = append(parts, telling.Numeral(n, scene.Second))
+	}
+	if len(parts) == 0 {
 		return nil
 	}
-	var parts []notation.Line
-	for _, j := range jumps {
-		parts = append(parts, telling.Numeral(j.By, scene.Second))
-	}
 	return telling.Join(telling.Numeral(b, scene.Second), "=", telling.Chain("+", parts...))
+}
+
+// inPlacesLine writes decimals in more places: 0.3 = 0.30. It is nothing where
+// none is.
+func inPlacesLine(m arithmetic.StartAt, first arithmetic.Number) notation.Line {
+	var line notation.Line
+	for _, as := range m.As {
+		role := scene.Second
+		if as[0] == first {
+			role = scene.First
+		}
+		if line != nil {
+			line = telling.Join(line, notation.W(","))
+		}
+		line = telling.Join(line, renamedLine(as[0], as[1], role))
+	}
+	return line
 }
 
 // partsLine says what the parts come to: 4 × 1/4 = 1, or 2 × 1/8 = 1/4.

@@ -29,12 +29,23 @@ func planTrains(p arithmetic.Problem) (*plan, error) {
 	look := w.Moves[2].(arithmetic.LookAtPoints)
 	sides := [2]trainSide{{0, scene.First, p.Left}, {1, scene.Second, p.Right}}
 	nth := 0
-	pl.step(words.LineTwoLines(p), telling.Join(exprLine(p.Left, scene.First), notation.N("?", scene.Hidden), exprLine(p.Right, scene.Second)))
+	pl.step(words.LineTwoLines(p, fractional(s)), telling.Join(exprLine(p.Left, scene.First), notation.N("?", scene.Hidden), exprLine(p.Right, scene.Second)))
 	for i, side := range sides {
-		k := &sketch{ruler: rulerFor(t), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}
+		k := &sketch{ruler: rulerFor(t, endSides(t)), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}
 		m := w.Moves[i].(arithmetic.HopTrain)
+		if fractional(s) {
+			k.mark = 0
+		}
+		marked := m.Parts.Parts > 0 && (k.hi-k.lo)/s.Parts*m.Parts.Parts <= mostCommon
+		if marked {
+			k.cut(t, cut{every: s.Count(m.Parts.Each), move: m.Parts, step: i + 1, named: true})
+		}
 		nth = pl.trainOn(k, m, side, nth, i+1)
-		pl.step(words.LineTrain(m), trainLine(m, side))
+		k.nameWholes()
+		if k.numbered == 0 {
+			k.addStop(stop{label: runsOf("", s.WriteShort(0)), role: scene.Note})
+		}
+		pl.step(words.LineTrain(m, marked), trainLine(m, side))
 		pl.sketches = append(pl.sketches, k)
 	}
 	short, from, to := pl.sketches[0], s.Count(look.First), s.Count(look.Second)
@@ -42,7 +53,7 @@ func planTrains(p arithmetic.Problem) (*plan, error) {
 		short, from, to = pl.sketches[1], to, from
 	}
 	if from < to {
-		short.gaps = append(short.gaps, gap{from: from, to: to, size: look.Gap, step: 3})
+		short.gaps = append(short.gaps, gap{from: from, to: to, size: look.Gap, step: 3, covered: short.covers(from)})
 	}
 	for _, k := range pl.sketches {
 		if !k.arrange() {
@@ -53,6 +64,16 @@ func planTrains(p arithmetic.Problem) (*plan, error) {
 	pl.claims(look, exprLine(p.Left, scene.First), exprLine(p.Right, scene.Second))
 	pl.desc = words.LineTrainsDesc(p, w)
 	return pl, nil
+}
+
+// covers reports whether a length on the line goes on beyond a place.
+func (k *sketch) covers(at int64) bool {
+	for _, l := range k.lengths {
+		if l.to > at {
+			return true
+		}
+	}
+	return false
 }
 
 type trainSide struct {
@@ -84,7 +105,7 @@ func trainStretch(w arithmetic.Working, s arithmetic.Scale) (t arithmetic.Stretc
 	if !ok || t.Lo != 0 {
 		return t, nil, errors.New(words.LineTrainTooFine)
 	}
-	r := rulerFor(t)
+	r := rulerFor(t, endSides(t))
 	for _, m := range w.Moves[:2] {
 		for _, j := range m.(arithmetic.HopTrain).Hops {
 			if gap := abs(r.x(s.Count(j.To)) - r.x(s.Count(j.From))); gap > 0 && gap < leastHop {
@@ -120,8 +141,11 @@ func (pl *plan) trainOn(k *sketch, m arithmetic.HopTrain, side trainSide, nth, s
 			k.addStop(stop{at: k.scale.Count(j.To), label: runsOf("", j.To), step: step})
 		}
 	}
-	k.addStop(stop{at: k.scale.Count(m.End), label: runsOf("", m.End), role: scene.Result, dot: true, asked: len(m.Hops) > 0,
-		when: scene.ShownOnly, step: step})
+	end := stop{at: k.scale.Count(m.End), label: runsOf("", m.End), role: scene.Result, dot: true, asked: true, when: scene.ShownOnly, step: step}
+	if len(m.Hops) == 0 {
+		end.role, end.asked, end.when = side.role, false, scene.Always // it is given
+	}
+	k.addStop(end)
 	return nth
 }
 

@@ -10,10 +10,11 @@ import (
 
 // countUp tells a difference as the way from the second number up to the first.
 func (pl *plan) countUp(k *sketch, p arithmetic.Problem, a, b arithmetic.Number) {
+	start := pl.working.Moves[0].(arithmetic.StartAt)
 	jumps := jumpsOf(pl.working)
 	k.addStop(stop{at: k.scale.Count(b), label: runsOf("", b), role: scene.Second, of: scene.OfSecond, worth: b.Value, dot: true})
 	k.addStop(stop{at: k.scale.Count(a), label: runsOf("", a), role: scene.First, of: scene.OfFirst, worth: a.Value, dot: true})
-	pl.step(words.LineCountUpStart(a, b), pl.asked,
+	pl.step(words.LineCountUpStart(start, a, b), pl.asked, inPlacesLine(start, a),
 		telling.Join(telling.Numeral(b, scene.Second), notation.S("+"), telling.Unknown(), notation.S("="), telling.Numeral(a, scene.First)))
 	pl.wayBetween(k, b, a, jumps, "+", 1)
 	pl.desc = words.LineWayDesc(p, b, a, jumps, pl.working.Answer, k.broken)

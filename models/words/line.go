@@ -14,6 +14,7 @@ const (
 	LineIsHalfway      = "is halfway"
 	LineUneven         = "not to scale"
 	LineUnevenSentence = "The line is not to scale."
+	LineMore           = "more"
 	LineWhere          = "Where is"
 	LineIs             = "Is"
 )
@@ -24,6 +25,7 @@ const (
 	LineNegative      = "a number line starts at 0, and this goes below 0"
 	LineLarge         = "a number line goes to 9,999,999"
 	LineFine          = "these parts are too small to be drawn exactly; a number line takes denominators to about 600 and three decimal places"
+	LineFineCommon    = "their common parts would be too small to see; it takes common denominators to 100"
 	LineClose         = "the points would be too close together to tell apart"
 	LineMixes         = "a sum of a decimal and a fraction has no common way of writing; write both as fractions or both as decimals"
 	LineNoSuch        = "the missing number would be less than 0"
@@ -39,15 +41,6 @@ type LineTold struct {
 	Title      string
 	Hands, Ask Phrase
 	Desc       scene.Telling
-}
-
-// said is a number as it is read aloud where that helps: fractions in words.
-func said(n arithmetic.Number) string {
-	if n.Form == arithmetic.Common && n.Value.Den() <= 100 && n.Value.Den() > 1 && n.Value.Num() <= 100 ||
-		n.Form == arithmetic.Mixed && n.Value.Den() <= 100 {
-		return NumberName(n)
-	}
-	return n.String()
 }
 
 // LineAnswer is an answer with its final name: 6/4 = 1 1/2.
@@ -67,36 +60,56 @@ func way(back bool) string {
 }
 
 // LineStart says where to begin.
-func LineStart(p arithmetic.Problem, a, b arithmetic.Number, jumps []arithmetic.Jump) LineTold {
+func LineStart(m arithmetic.StartAt, p arithmetic.Problem, b arithmetic.Number, jumps []arithmetic.Jump) LineTold {
+	a := m.At
 	told := LineTold{
 		Title: "Start at " + a.String(),
-		Hands: Say("Draw a line and put the counter on ", In(scene.First, said(a)), "."),
-		Ask:   Say("Will the answer be to the right or to the left of ", In(scene.First, said(a)), "?"),
+		Hands: Say("Draw a line and put the counter on ", In(scene.First, a.String()), "."),
+		Ask:   Say("Will the answer be to the right or to the left of ", In(scene.First, a.String()), "?"),
 		Desc:  scene.Same("A number line with a point at " + a.String() + "."),
 	}
+	told.Hands = append(told.Hands, lineInPlaces(m, a)...)
 	if len(jumps) > 1 {
-		told.Hands = append(told.Hands, Say(" You will jump ", In(scene.Second, said(b)), " "+way(jumps[0].Back)+", in parts that are easy to jump.")...)
+		told.Hands = append(told.Hands, Say(" You will jump ", In(scene.Second, b.String()), " "+way(jumps[0].Back)+", in parts that are easy to jump.")...)
 	}
 	return told
 }
 
-// LineRecut says how two fractions get common parts.
-func LineRecut(m arithmetic.Recut) LineTold {
+// lineInPlaces says which decimals are written in more places.
+func lineInPlaces(m arithmetic.StartAt, first arithmetic.Number) Phrase {
+	var p Phrase
+	for _, as := range m.As {
+		role := scene.Second
+		if as[0] == first {
+			role = scene.First
+		}
+		p = append(p, Say(" Think of ", In(role, as[0].String()), " as ", In(role, as[1].String()), ".")...)
+	}
+	return p
+}
+
+// LineRecut says how two fractions get common parts. marked says whether these are
+// on the line, or too many for it.
+func LineRecut(m arithmetic.Recut, marked bool) LineTold {
 	parts := Parts(m.Parts, 2)
-	cut := "The line is cut in " + parts
-	hands := Say("Cut each whole in " + arithmetic.Grouped(m.Parts) + " equal parts.")
+	cut := "Each whole is marked in " + parts
+	hands := Say("Mark each whole in " + arithmetic.Grouped(m.Parts) + " equal parts.")
+	if !marked {
+		cut = "Each whole is thought of as " + parts
+		hands = Say("Think of each whole as " + arithmetic.Grouped(m.Parts) + " equal parts. They are too small to mark here.")
+	}
 	var names []string
 	for _, n := range []struct {
 		was, is arithmetic.Number
 		role    scene.Role
 	}{{m.First, m.FirstAs, scene.First}, {m.Second, m.SecAs, scene.Second}} {
 		if n.was.String() != n.is.String() {
-			hands = append(hands, Say(" Now ", In(n.role, said(n.was)), " is ", In(n.role, said(n.is)), ".")...)
+			hands = append(hands, Say(" Now ", In(n.role, n.was.String()), " is ", In(n.role, n.is.String()), ".")...)
 			names = append(names, n.was.String()+" is "+n.is.String())
 		}
 	}
 	return LineTold{
-		Title: "Cut the line in " + parts,
+		Title: "Count in " + parts,
 		Hands: hands,
 		Ask:   Say("Which parts fit both fractions?"),
 		Desc:  scene.Telling{Shown: cut + ", so that " + List(names) + ".", Hidden: cut + "."},
@@ -111,10 +124,10 @@ func LineTells(m arithmetic.Jump, a arithmetic.Answer) bool {
 
 // LineJump tells one hop.
 func LineJump(m arithmetic.Jump, last bool, a arithmetic.Answer) LineTold {
-	by, to := said(m.By), said(m.To)
+	by, to := m.By.String(), m.To.String()
 	told := LineTold{
 		Title: "Jump " + way(m.Back) + " " + m.By.String(),
-		Hands: Say("Jump ", In(scene.Moved, by), " "+way(m.Back)+" from "+said(m.From)+". You land on "+to+"."),
+		Hands: Say("Jump ", In(scene.Moved, by), " "+way(m.Back)+" from "+m.From.String()+". You land on "+to+"."),
 		Ask:   Say("Where do you land?"),
 	}
 	if m.Round {
@@ -137,17 +150,17 @@ func LineJump(m arithmetic.Jump, last bool, a arithmetic.Answer) LineTold {
 func LineStay(p arithmetic.Problem, a arithmetic.Number) LineTold {
 	return LineTold{
 		Title: "Stay where you are",
-		Hands: Say("There is nothing to jump, so stay on ", In(scene.Result, said(a)), "."),
+		Hands: Say("There is nothing to jump, so stay on ", In(scene.Result, a.String()), "."),
 		Ask:   Say("How far do you jump?"),
 		Desc:  scene.Same("There is no jump: the counter stays on " + a.String() + "."),
 	}
 }
 
 // LineCountUpStart says that a difference is the way between two points.
-func LineCountUpStart(a, b arithmetic.Number) LineTold {
+func LineCountUpStart(m arithmetic.StartAt, a, b arithmetic.Number) LineTold {
 	return LineTold{
 		Title: "Mark both numbers",
-		Hands: Say("Mark ", In(scene.Second, b.String()), " and ", In(scene.First, a.String()), " on a line. How far it is from one to the other is the difference."),
+		Hands: Say("Mark ", In(scene.Second, b.String()), " and ", In(scene.First, a.String()), " on a line. How far it is from one to the other is the difference.", lineInPlaces(m, a)),
 		Ask:   Say("How far is it from ", In(scene.Second, b.String()), " up to ", In(scene.First, a.String()), "?"),
 		Desc:  scene.Same("A number line with points at " + b.String() + " and " + a.String() + ". The way between them is asked for."),
 	}
@@ -162,7 +175,7 @@ func LineAddJumps(m arithmetic.AddJumps, from, to arithmetic.Number) LineTold {
 	between := "from " + from.String() + " to " + to.String()
 	return LineTold{
 		Title: "Add the jumps",
-		Hands: Say("Add your jumps "+between+": "+List(hops)+" make ", In(scene.Result, said(m.Sum)), "."),
+		Hands: Say("Add your jumps "+between+": "+List(hops)+" make ", In(scene.Result, m.Sum.String()), "."),
 		Ask:   Say("How far did you jump in all?"),
 		Desc: scene.Telling{Shown: "The jumps " + between + " are " + List(hops) + ", " + m.Sum.String() + " in all.",
 			Hidden: "How far is it " + between + "?"},
@@ -194,7 +207,7 @@ func lineOf(broken bool) string {
 }
 
 // LineJumpsDesc describes a sum or difference in hops. cut says how the line was
-// cut for it, or is empty.
+// marked for it, or is empty.
 func LineJumpsDesc(p arithmetic.Problem, cut scene.Telling, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
 	first, second, _ := p.Operands()
 	t := lineOf(broken) + " Start at " + first.String() + "."

@@ -5,13 +5,13 @@ import (
 	"modeler/models/scene"
 )
 
-// LineDraw draws a stretch of line.
-func LineDraw(m arithmetic.DrawStretch, broken bool) LineTold {
+// LineDraw draws a stretch of line and asks something about what is to come.
+func LineDraw(m arithmetic.DrawStretch, ask Phrase, broken bool) LineTold {
 	lo, hi := m.Lo.String(), m.Hi.String()
 	told := LineTold{
 		Title: "Draw the line",
 		Hands: Say("Draw a line. Mark " + lo + " at its left end and " + hi + " near its right end."),
-		Ask:   Say("Which numbers lie between " + lo + " and " + hi + "?"),
+		Ask:   ask,
 		Desc:  scene.Same("A number line from " + lo + " to " + hi + "."),
 	}
 	if broken {
@@ -20,27 +20,59 @@ func LineDraw(m arithmetic.DrawStretch, broken bool) LineTold {
 	return told
 }
 
-// LineCut cuts the line in equal parts.
-func LineCut(m arithmetic.CutStretch, broken bool) LineTold {
-	count, long := arithmetic.Grouped(m.Parts), "the length from 0 to 1"
-	if v, ok := m.Long.Int64(); !ok || v != 1 {
-		long = "each " + m.Long.String()
-	} else if broken {
-		long = "each whole"
+// LineWhereabouts asks roughly where a number will be.
+func LineWhereabouts(m arithmetic.DrawStretch, n arithmetic.Number) Phrase {
+	if n.Value.Equal(m.Lo.Value) || n.Value.Equal(m.Hi.Value) {
+		return Say("Where on this line is ", In(scene.First, n.String()), "?")
 	}
-	title := "Cut it in equal parts"
+	return Say("Is ", In(scene.First, n.String()), " nearer to "+m.Lo.String()+" or to "+m.Hi.String()+", or right in the middle?")
+}
+
+// LineGuess asks which of two numbers is more, before it can be seen.
+func LineGuess(a, b arithmetic.Number) Phrase {
+	return Say("Which do you think is more, ", In(scene.First, a.String()), " or ", In(scene.Second, b.String()), ", or are they equal?")
+}
+
+// LineLeast asks which number of a list will come first.
+func LineLeast() Phrase { return Say("Which number do you think is the least?") }
+
+// LineCut marks equal parts.
+func LineCut(m arithmetic.CutStretch, line arithmetic.DrawStretch) LineTold {
+	title := "Mark equal parts"
 	if m.Each.Form == arithmetic.Common {
-		title = "Cut the line in " + Parts(m.Each.Value.Den(), 2)
-		if m.Into > 0 && m.Within.Form == arithmetic.Common {
-			long, count = "each "+Parts(m.Within.Value.Den(), 1), arithmetic.Grouped(m.Into)
-		}
+		title = "Mark " + Parts(m.Each.Value.Den(), 2)
+	}
+	long, count := lineCut(m)
+	hands := "Mark " + long + " in " + count + " equal parts."
+	if lineToOne(m, line) {
+		hands = "Mark " + count + " equal parts from 0 to 1."
 	}
 	return LineTold{
 		Title: title,
-		Hands: Say("Cut " + long + " in " + count + " equal parts. Each part is " + said(m.Each) + "."),
+		Hands: Say(hands + " Each part is " + m.Each.String() + "."),
 		Ask:   Say("How long is each part?"),
-		Desc:  scene.Same("On the line, " + long + " is cut in " + count + " equal parts of " + m.Each.String() + "."),
+		Desc:  scene.Same("On the line, " + long + " is marked in " + count + " equal parts of " + m.Each.String() + "."),
 	}
+}
+
+// lineCut is what is cut, and in how many parts: "each fourth" in 2.
+func lineCut(m arithmetic.CutStretch) (long, count string) {
+	long, count = "each "+m.Long.String(), arithmetic.Grouped(m.Parts)
+	switch v, ok := m.Long.Int64(); {
+	case m.Into > 0 && m.Within.Form == arithmetic.Common && m.Each.Form == arithmetic.Common:
+		return "each " + Parts(m.Within.Value.Den(), 1), arithmetic.Grouped(m.Into)
+	case m.Into > 0 && m.Within.Form == arithmetic.Decimal && m.Each.Form == arithmetic.Decimal:
+		return "each " + m.Within.String(), arithmetic.Grouped(m.Into)
+	case ok && v == 1:
+		return "each whole", count
+	}
+	return long, count
+}
+
+// lineToOne reports whether a line of one whole is cut in parts of it.
+func lineToOne(m arithmetic.CutStretch, line arithmetic.DrawStretch) bool {
+	one := arithmetic.Int(1).Value
+	return line.Lo.Value.Sign() == 0 && line.Hi.Value.Equal(one) && m.Long.Value.Equal(one) && m.Into == 0
 }
 
 // counted is "3 lengths of 1/4" or "4 lengths of 10 and 7 lengths of 1".
@@ -61,36 +93,68 @@ func counted(m arithmetic.MarkOnLine) string {
 
 // LineMark counts parts to a number and marks it.
 func LineMark(m arithmetic.MarkOnLine) LineTold {
-	role := []scene.Role{scene.First, scene.Second}[m.Nth%2]
+	return lineMark(m, []scene.Role{scene.First, scene.Second}[m.Nth%2])
+}
+
+func lineMark(m arithmetic.MarkOnLine, role scene.Role) LineTold {
 	return LineTold{
 		Title: "Mark " + m.Number.String(),
-		Hands: Say("From "+m.From.String()+", go "+counted(m)+". Mark the point you reach: ", In(role, said(m.Number)), "."),
+		Hands: Say("From "+m.From.String()+", go "+counted(m)+". Mark the point you reach: ", In(role, m.Number.String()), "."),
 		Ask:   Say("How far is it from " + m.From.String() + "?"),
 		Desc:  scene.Same(capital(counted(m)) + " from " + m.From.String() + ": there is the point " + m.Number.String() + "."),
 	}
 }
 
-// LinePoint marks a number of a list.
-func LinePoint(m arithmetic.MarkOnLine) LineTold {
+// LinePairMark marks one of two numbers, each on its side of the line.
+func LinePairMark(m arithmetic.MarkOnLine) LineTold {
 	told := LineMark(m)
+	told.Desc = scene.Same([]string{"Above", "Below"}[m.Nth%2] + " the line, " + counted(m) + " from " + m.From.String() + ": there is the point " + m.Number.String() + ".")
+	return told
+}
+
+// LinePoint marks a number of a list, in parts that are marked for it alone; nil
+// is for none.
+func LinePoint(m arithmetic.MarkOnLine, parts *arithmetic.CutStretch, line arithmetic.DrawStretch) LineTold {
+	told := lineMark(m, scene.First)
+	if parts != nil {
+		cut := LineCut(*parts, line)
+		told.Hands = append(append(cut.Hands, Say(" ")...), told.Hands...)
+		told.Desc.Shown = cut.Desc.Shown + " " + told.Desc.Shown
+	}
 	told.Desc.Hidden = "Where on the line is " + m.Number.String() + "?"
 	return told
 }
 
+// LineAgain marks a number of a list that is marked already.
+func LineAgain(m arithmetic.MarkOnLine) LineTold {
+	n := m.Number.String()
+	return LineTold{
+		Title: "Find " + n + " again",
+		Hands: Say("Find ", In(scene.First, n), " again. It is the same point as before."),
+		Ask:   Say("Which point is ", In(scene.First, n), "?"),
+		Desc:  scene.Telling{Shown: "The number " + n + " comes again: it is the same point as before.", Hidden: "The number " + n + " comes again. Where is it?"},
+	}
+}
+
 // LineShowTitle is the title of a number shown as a point.
-func LineShowTitle(n arithmetic.Number) scene.Telling {
-	return scene.Telling{Shown: n.String() + " on a number line", Hidden: "Where is " + n.String() + " on the number line?"}
+func LineShowTitle(n arithmetic.Number, a arithmetic.Answer) scene.Telling {
+	shown := n.String()
+	if n.Form == arithmetic.Common && n.Value.IsWhole() {
+		shown = LineAnswer(a)
+	}
+	return scene.Telling{Shown: shown + " on a number line", Hidden: "Where is " + n.String() + " on the number line?"}
 }
 
 // LineShowDesc describes a number as a point.
 func LineShowDesc(w arithmetic.Working, n arithmetic.Number, broken bool) scene.Telling {
 	text, hidden := "", ""
+	var line arithmetic.DrawStretch
 	for _, m := range w.Moves {
 		switch m := m.(type) {
 		case arithmetic.DrawStretch:
-			text = LineDraw(m, broken).Desc.Shown
+			line, text = m, LineDraw(m, nil, broken).Desc.Shown
 		case arithmetic.CutStretch:
-			text += " " + LineCut(m, broken).Desc.Shown
+			text += " " + LineCut(m, line).Desc.Shown
 		case arithmetic.MarkOnLine:
 			hidden = text + " Where is " + n.String() + "?"
 			text += " " + LineMark(m).Desc.Shown
@@ -101,41 +165,103 @@ func LineShowDesc(w arithmetic.Working, n arithmetic.Number, broken bool) scene.
 
 // LineLook compares two points.
 func LineLook(p arithmetic.Problem, m arithmetic.LookAtPoints) LineTold {
-	told := LineTold{
+	const ask = "Do they end at the same point, or is one farther to the right?"
+	return LineTold{
 		Title: "Compare where they end",
 		Hands: LineWhy(p, m),
-		Ask:   Say("Do they end at the same point, or is one further to the right?"),
-		Desc:  scene.Telling{Shown: LineWhy(p, m).String(), Hidden: "Do they end at the same point, or is one further to the right?"},
+		Ask:   Say(ask),
+		Desc:  scene.Telling{Shown: LineWhy(p, m).String(), Hidden: ask},
 	}
-	return told
 }
 
 // LineWhy is the sentence that says why a statement is true or not.
 func LineWhy(p arithmetic.Problem, m arithmetic.LookAtPoints) Phrase {
-	left, right := In(scene.First, lineSide(p.Left)), In(scene.Second, lineSide(p.Right))
-	switch m.Relation {
-	case arithmetic.Equal:
-		return Say(left, " and ", right, " end at the same point of the line, so they are equal.")
-	case arithmetic.Less:
-		return Say(right, " is further to the right, so it is more than ", left, ". It is ", In(scene.Result, said(m.Gap)), " more.")
+	_, left := p.Left.(arithmetic.Operation)
+	_, right := p.Right.(arithmetic.Operation)
+	if left || right {
+		return lineSums(p, m, left, right)
 	}
-	return Say(left, " is further to the right, so it is more than ", right, ". It is ", In(scene.Result, said(m.Gap)), " more.")
+	a, b := In(scene.First, m.First.String()), In(scene.Second, m.Second.String())
+	if m.Relation == arithmetic.Equal {
+		return Say(a, " and ", b, " end at the same point of the line, so they are equal.")
+	}
+	if m.Relation == arithmetic.Less {
+		return Say(b, " is farther to the right, so it is more than ", a, ". ", lineApart(m, b))
+	}
+	return Say(a, " is farther to the right, so it is more than ", b, ". ", lineApart(m, a))
 }
 
-func lineSide(e arithmetic.Expr) string {
-	if n, ok := e.(arithmetic.Number); ok {
-		return n.String()
+// lineSums gives what the sums come to before it compares them: "1/2 + 1/3 is
+// 5/6, and 5/6 is more than 2/5, so 1/2 + 1/3 = 2/5 is not true."
+func lineSums(p arithmetic.Problem, m arithmetic.LookAtPoints, left, right bool) Phrase {
+	a, b := In(scene.First, m.First.String()), In(scene.Second, m.Second.String())
+	var why Phrase
+	if left {
+		why = Say(In(scene.First, p.Left.String()), " is ", a)
 	}
-	return e.String()
+	if left && right {
+		why = Say(why, " and ")
+	}
+	if right {
+		why = Say(why, In(scene.Second, p.Right.String()), " is ", b)
+	}
+	if m.Relation == arithmetic.Equal && left && right {
+		why = Say(why, " too")
+	}
+	if m.Relation != arithmetic.Equal {
+		than := map[arithmetic.Relation]string{arithmetic.Less: " is less than ", arithmetic.Greater: " is more than "}[m.Relation]
+		why = Say(why, ", and ", a, than, b)
+	}
+	switch {
+	case p.Kind == arithmetic.Claim && m.Relation == p.Rel:
+		why = Say(why, ", so "+p.String()+" is true.")
+	case p.Kind == arithmetic.Claim:
+		why = Say(why, ", so "+p.String()+" is not true.")
+	case m.Relation == arithmetic.Equal:
+		why = Say(why, ", so they are equal.")
+	default:
+		why = Say(why, ".")
+	}
+	switch m.Relation {
+	case arithmetic.Less:
+		return Say(why, " ", lineApart(m, b))
+	case arithmetic.Greater:
+		return Say(why, " ", lineApart(m, a))
+	}
+	return why
+}
+
+// lineApart says how much more the greater of two is, in common parts where these
+// are not those that were written: "2/3 is 16/24 and 5/8 is 15/24: 2/3 is 1/24
+// more."
+func lineApart(m arithmetic.LookAtPoints, greater Span) Phrase {
+	said := Say(greater, " is ", In(scene.Result, m.Gap.String()), " more.")
+	if !m.Renamed() {
+		return said
+	}
+	var names Phrase
+	for _, n := range []struct {
+		role    scene.Role
+		was, is arithmetic.Number
+	}{{scene.First, m.First, m.FirstAs}, {scene.Second, m.Second, m.SecondAs}} {
+		if n.was.String() == n.is.String() {
+			continue
+		}
+		if names != nil {
+			names = Say(names, " and ")
+		}
+		names = Say(names, In(n.role, n.was.String()), " is ", In(n.role, n.is.String()))
+	}
+	return Say(names, ": ", said)
 }
 
 // LineClaimTitle is the title of a claim or comparison.
 func LineClaimTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 	truly := p.Left.String() + " " + a.Relation.String() + " " + p.Right.String()
 	if p.Kind == arithmetic.Comparison {
-		return scene.Telling{Shown: truly, Hidden: "Compare " + p.Left.String() + " and " + p.Right.String()}
+		return scene.Telling{Shown: truly, Hidden: Asked(p)}
 	}
-	t := scene.Telling{Shown: p.String() + " is true", Hidden: "Is " + p.String() + "?"}
+	t := scene.Telling{Shown: p.String() + " is true", Hidden: Asked(p)}
 	if !a.True {
 		t.Shown = p.String() + " is false: " + truly
 	}
@@ -150,10 +276,10 @@ func LinePairDesc(p arithmetic.Problem, w arithmetic.Working, look arithmetic.Lo
 		case arithmetic.DrawStretch:
 			text = "A number line from " + m.Lo.String() + " to " + m.Hi.String() + "."
 		case arithmetic.MarkOnLine:
-			text += " " + LineMark(m).Desc.Shown
+			text += " " + LinePairMark(m).Desc.Shown
 		}
 	}
-	return scene.Telling{Shown: text + " " + LineWhy(p, look).String(), Hidden: text + " Is it one point, or is one further to the right?"}
+	return scene.Telling{Shown: text + " " + LineWhy(p, look).String(), Hidden: text + " Is it one point, or is one farther to the right?"}
 }
 
 // LineReadOrder reads points from left to right.
@@ -161,7 +287,7 @@ func LineReadOrder(m arithmetic.ReadPoints) LineTold {
 	return LineTold{
 		Title: "Read from left to right",
 		Hands: Say("Read the points from left to right: " + numbersInOrder(m.Order) + "."),
-		Ask:   Say("Which number is furthest to the left?"),
+		Ask:   Say("Which number is farthest to the left?"),
 		Desc:  scene.Telling{Shown: "From left to right the points are " + numbersInOrder(m.Order) + ".", Hidden: "Which number comes first, and which comes last?"},
 	}
 }

@@ -51,11 +51,7 @@ func LineGoNearer(p arithmetic.Problem, m arithmetic.GoNearer) LineTold {
 		Ask:   Say("Which end is nearer?"),
 		Desc:  lineNearerDesc(m),
 	}
-	switch {
-	case m.Already:
-		told.Title = "Stay where you are"
-		told.Hands = Say(In(scene.First, m.From.String()), " is a round number already, so stay on ", to, ".")
-	case m.Halfway:
+	if m.Halfway {
 		told.Title = "Go up from halfway"
 		told.Hands = Say("Both ends are "+m.Gap.String()+" away. People have agreed that halfway goes up, so go to ", to, ".")
 		told.Ask = Say("Which end is nearer, or are they equally near?")
@@ -65,10 +61,7 @@ func LineGoNearer(p arithmetic.Problem, m arithmetic.GoNearer) LineTold {
 
 func lineNearerDesc(m arithmetic.GoNearer) scene.Telling {
 	shown := "It is " + m.Gap.String() + " to " + m.To.String() + " and " + m.OtherGap.String() + " to the other end, so " + m.From.String() + " rounds to " + m.To.String() + "."
-	switch {
-	case m.Already:
-		shown = m.From.String() + " is a round number already and stays " + m.To.String() + "."
-	case m.Halfway:
+	if m.Halfway {
 		shown = "Both ends are " + m.Gap.String() + " away. By agreement halfway goes up, so " + m.From.String() + " rounds to " + m.To.String() + "."
 	}
 	return scene.Telling{Shown: shown, Hidden: "Which end is nearer to " + m.From.String() + "?"}
@@ -81,5 +74,33 @@ func LineRoundingDesc(p arithmetic.Problem, n arithmetic.Number, around arithmet
 	return scene.Telling{
 		Shown:  first.Shown + " " + second.Shown + " " + last.Shown,
 		Hidden: first.Hidden + " " + second.Hidden + " " + last.Hidden,
+	}
+}
+
+// LineAlready says of a number that it is round already.
+func LineAlready(p arithmetic.Problem) string {
+	n, _ := p.Left.(arithmetic.Number)
+	switch {
+	case n.Value.Sign() == 0:
+		return "is round already"
+	case p.To == 1:
+		return "is a whole number already"
+	}
+	return "is a " + nearest(p.To) + " already"
+}
+
+// LineRound tells that a number is round already.
+func LineRound(p arithmetic.Problem, n, rounded arithmetic.Number) LineTold {
+	stays := ", so it stays " + rounded.String() + "."
+	if n.String() != rounded.String() {
+		stays = ", so it is " + rounded.String() + "."
+	}
+	point := "A number line with a point at " + n.String() + "."
+	return LineTold{
+		Title: "It is round already",
+		Hands: Say("Find ", In(scene.First, n.String()), " on the line. It "+LineAlready(p)+stays),
+		Ask:   Say("What are the numbers at the long marks?"),
+		Desc: scene.Telling{Shown: point + " " + n.String() + " " + LineAlready(p) + stays,
+			Hidden: point + " Is it one of the round numbers?"},
 	}
 }
