@@ -9,21 +9,19 @@ import (
 )
 
 // adding is an addition with blocks while it is told. The two numbers lie in two
-// bands, and what comes out of a trade lies after the second number's pieces. The
-// pieces of a place that are pushed together lie in one block, and the ten that
-// are traded are the first of it.
+// bands, and what comes out of a trade lies after the second number's pieces. Ten
+// pieces that will be traded come together in the upper band.
 type adding struct {
 	problem arithmetic.Problem
-	mat     mat // on which the pieces lie
-	ended   mat // that of the whole story
-	posing  mat // that of the whole story with the answer hidden
+	mat     mat
 	laid    [2]arithmetic.LayOut
 	trades  []arithmetic.TradeUp
+	ten     [places]*arithmetic.TradeUp // of each place in which there is one
 	read    arithmetic.ReadOff
-	joined  [arithmetic.PlaceNames]bool // places whose pieces have been pushed together
-	gone    [sources]arithmetic.Counts  // pieces that have been traded
-	carried arithmetic.Counts           // 1 where a trade has brought a piece
-	counted arithmetic.Counts           // pieces in the places that have been joined
+	joined  [places]bool      // places whose pieces have been pushed together
+	gone    [places]bool      // places whose ten has been traded
+	carried arithmetic.Counts // 1 where a trade has brought a piece
+	counted arithmetic.Counts // pieces in the places that have been joined
 	state   [arithmetic.PlaceNames]scene.Role
 	written columns
 }
@@ -99,44 +97,25 @@ func addingOf(w arithmetic.Working) (k *adding, most arithmetic.Counts, last int
 	return k, most, last
 }
 
-// layOut lays the mat out. Traded pieces have slots after the second number's.
+// layOut lays the mat out: the upper band has room for a full ten where there is
+// one, the lower one for what a trade brings.
 func (k *adding) layOut() {
 	first, second := k.laid[0].Counts, k.laid[1].Counts
-	traded := second
-	for _, trade := range k.trades {
-		traded[trade.From+1]++
-	}
 	d := demand{
-		numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, traded}, joined: first.Plus(traded),
+		numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, second},
 		top: max(first.Top(), second.Top(), k.read.Counts.Top()), floor: floors(),
+	}
+	for i, trade := range k.trades {
+		k.ten[trade.From] = &k.trades[i]
+		d.tens[trade.From] = true
+		d.slots[0][trade.From] = 10
+		d.slots[1][trade.From+1]++
 	}
 	for n, role := range []scene.Role{scene.First, scene.Second} {
 		d.gutter = max(d.gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
 	}
 	k.mat = layMat(d)
-	k.ended, k.posing = layEnded(d)
 	k.written = columns{sign: arithmetic.Add.String(), top: d.top, first: first, second: second}
-}
-
-// highestEnded is the height that the pieces may take in the whole story.
-const highestEnded = 400
-
-// layEnded lays out the mat of the whole story, on which all pieces lie together,
-// and a mat of the same height for the two numbers apart.
-func layEnded(d demand) (ended, apart mat) {
-	alone := d
-	alone.numbers, alone.slots, alone.gutter, alone.highest = nil, nil, 0, highestEnded
-	ended = layMat(alone)
-	d.highest = ended.trays[0].H - 2*trayPad
-	if apart = layMat(d); apart.cell == 0 {
-		d.highest = 0
-		apart = layMat(d)
-	}
-	height := max(ended.trays[0].H, apart.trays[0].H)
-	for power := range d.top + 1 {
-		ended.trays[power].H, apart.trays[power].H = height, height
-	}
-	return ended, apart
 }
 
 // name writes the two numbers beside their bands, as long as they lie there.
@@ -190,15 +169,13 @@ func (k *adding) asked() string {
 // whole is the story in one picture. With the answer hidden it is the problem.
 func (k *adding) whole() *scene.Scene {
 	shown, hidden := &scene.Scene{}, &scene.Scene{}
-	if len(k.trades) > 0 {
-		k.end(shown)
-		k.mat = k.posing
-	} else {
+	if k.mat.spread(hidden); len(k.trades) == 0 {
 		k.mat.spread(shown)
 		k.lieApart(shown)
 		k.digits(shown)
+	} else {
+		k.end(shown)
 	}
-	k.mat.spread(hidden)
 	telling.AddPart(hidden, scene.Always, k.posed())
 	s := &scene.Scene{}
 	telling.AddPart(s, scene.ShownOnly, shown)
@@ -213,23 +190,26 @@ func (k *adding) whole() *scene.Scene {
 	return s
 }
 
-// end draws what lies there in the end: all pieces together, every ten that was
-// traded as empty outlines with an arrow to the piece that it became. What is
-// solid is the sum.
+// end draws what lies there in the end, and every ten that was traded as empty
+// outlines with an arrow to the piece that it became. What is solid is the sum.
+// The rows are no longer those of the numbers, so no names stand beside them.
 func (k *adding) end(s *scene.Scene) {
-	k.mat = k.ended
-	for power := range k.mat.top + 1 {
-		k.joined[power] = true
+	asIs := k.mat
+	k.mat = asIs.centred()
+	k.joined = [places]bool{}
+	for _, trade := range k.trades {
+		k.joined[trade.From] = true
 	}
 	k.mat.spread(s)
-	k.lie(s, [sources]laid{ofFirst, ofSecond, newOne})
+	k.lie(s, [sources]laid{ofFirst, ofSecond, {role: scene.Moved}})
 	for _, trade := range k.trades {
-		k.layTen(s, trade, [sources]laid{ofFirst.empty(), ofSecond.empty(), newOne.empty()})
-		ten := k.around(trade.From, 10)
+		k.layTen(s, trade.From, [sources]laid{ofFirst.empty(), ofSecond.empty(), {role: scene.Moved, finish: scene.Dashed}})
+		ten := k.roundTen(trade.From)
 		s.Draw(scene.Moved, scene.Outline, ten)
 		k.arrow(s, ten, k.carriedRoom(trade.From+1))
 	}
 	k.digits(s)
+	k.mat = asIs
 }
 
 // digits writes the digits of the sum under the trays.

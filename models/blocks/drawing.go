@@ -15,6 +15,7 @@ type laid struct {
 	role   scene.Role
 	finish scene.Finish
 	of     scene.Of
+	framed bool // a line goes round each
 }
 
 var (
@@ -22,8 +23,8 @@ var (
 	ofSecond = laid{role: scene.Second, of: scene.OfSecond}
 	ofAnswer = laid{role: scene.Result, of: scene.OfAnswer}
 	ghost    = laid{role: scene.Gone, finish: scene.Dashed}
-	newOne   = laid{role: scene.Moved}  // what a trade has just brought belongs to neither number
-	fromTen  = laid{role: scene.Result} // and so it does later, until the answer is read
+	newOne   = laid{role: scene.Moved, framed: true}  // what a trade has just brought belongs to neither number
+	fromTen  = laid{role: scene.Result, framed: true} // nor does it later, until the answer is read
 )
 
 // moved is the same pieces in the step in which they arrive.
@@ -38,12 +39,21 @@ func (l laid) gone() laid { return laid{role: scene.Gone, finish: scene.Dashed, 
 // lay draws the pieces of a place from slot from up to slot to.
 func (m *mat) lay(s *scene.Scene, power, band int, from, to int64, as laid) {
 	for i := from; i < to; i++ {
-		it := scene.Item{Role: as.role, Finish: as.finish, Of: as.of}
-		if as.of != scene.OfNothing {
-			it.Worth = fraction.Whole(arithmetic.Power10(power))
-		}
-		m.piece(s, power, m.slot(power, band, int(i)), it)
+		m.layIn(s, power, m.slot(power, band, int(i)), as)
 	}
+}
+
+// layIn draws one piece in its room.
+func (m *mat) layIn(s *scene.Scene, power int, room scene.Box, as laid) {
+	if as.framed {
+		dx, _ := m.gaps(power)
+		s.Draw(as.role, scene.Outline, roundRooms([]scene.Box{room}, min(dx/2, 5)))
+	}
+	it := scene.Item{Role: as.role, Finish: as.finish, Of: as.of}
+	if as.of != scene.OfNothing {
+		it.Worth = fraction.Whole(arithmetic.Power10(power))
+	}
+	m.piece(s, power, room, it)
 }
 
 // layAll draws all pieces of a number from the first slot on.

@@ -1,6 +1,9 @@
 package blocks
 
 import (
+	"cmp"
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/models/scene"
 )
@@ -17,70 +20,89 @@ const (
 // midway is how the pieces lie while the lesson goes on.
 var midway = [sources]laid{ofFirst, ofSecond, fromTen}
 
-// counts is how many pieces of a place come from each source.
-func (k *adding) counts(power int) [sources]int64 {
-	return [sources]int64{k.laid[0].Counts[power], k.laid[1].Counts[power], k.carried[power]}
+// lying is a piece of a place: where it comes from, whether it is one of the ten
+// that are traded, and where it lies.
+type lying struct {
+	source int
+	ten    bool
+	room   scene.Box
 }
 
-// home is the band in which the pieces of a place from one source lie, and the
-// slot of the first of them.
-func (k *adding) home(power, source int) (band int, slot int64) {
-	count := k.counts(power)
-	switch {
-	case k.joined[power]:
-		for _, n := range count[:source] {
-			slot += n
-		}
-		return together, slot
-	case source == fromFirst:
-		return 0, 0
-	case source == fromSecond:
-		return 1, 0
+// rodAside sets a ten from a trade, which has a line round it, off from the tens
+// beside it, which stand close.
+const rodAside = 6
+
+// pile is the pieces of a place, those that have been traded too. When they have
+// been pushed together, a full ten lies in the upper band, made up by the last
+// pieces of the second number, and the rest in the lower one.
+func (k *adding) pile(power int) (list []lying) {
+	var ten [sources]int64
+	if t := k.ten[power]; t != nil {
+		ten = [sources]int64{t.FromFirst, t.FromSecond, t.FromCarried}
 	}
-	return 1, count[fromSecond]
-}
-
-// layFrom draws the pieces of a place that come from one source, from one of them
-// up to another.
-func (k *adding) layFrom(s *scene.Scene, power, source int, from, to int64, as laid) {
-	band, slot := k.home(power, source)
-	k.mat.lay(s, power, band, slot+from, slot+to, as)
+	count := [sources]int64{k.laid[0].Counts[power], k.laid[1].Counts[power], k.carried[power]}
+	var next [closedUp + 1]int // the next slot of each band
+	for source, n := range count {
+		for i := range n {
+			p := lying{source: source, ten: i >= n-ten[source]}
+			band := 1
+			switch {
+			case source == fromFirst, k.joined[power] && p.ten:
+				band = 0
+			case k.joined[power] && k.ten[power] == nil && count[fromFirst] > 0:
+				band = closedUp
+			}
+			p.room = k.mat.slot(power, band, next[band])
+			if source == fromTrade && band > 0 && power == 1 {
+				p.room.X += rodAside
+			}
+			next[band]++
+			list = append(list, p)
+		}
+	}
+	return list
 }
 
 // lie draws all pieces that lie on the mat.
-func (k *adding) lie(s *scene.Scene, as [sources]laid) {
+func (k *adding) lie(s *scene.Scene, as [sources]laid) { k.lieBut(s, -1, as) }
+
+// lieBut draws the pieces of all places but one.
+func (k *adding) lieBut(s *scene.Scene, but int, as [sources]laid) {
 	for power := k.mat.top; power >= 0; power-- {
-		for source, count := range k.counts(power) {
-			k.layFrom(s, power, source, k.gone[source][power], count, as[source])
+		for _, p := range k.pile(power) {
+			if power != but && !(p.ten && k.gone[power]) {
+				k.mat.layIn(s, power, p.room, as[p.source])
+			}
 		}
 	}
 }
 
-// layTen draws the ten pieces of a trade.
-func (k *adding) layTen(s *scene.Scene, move arithmetic.TradeUp, as [sources]laid) {
-	for source, count := range tenFrom(move) {
-		k.layFrom(s, move.From, source, 0, count, as[source])
+// layTen draws the ten pieces of a place that have been traded.
+func (k *adding) layTen(s *scene.Scene, power int, as [sources]laid) {
+	for _, p := range k.pile(power) {
+		if p.ten {
+			k.mat.layIn(s, power, p.room, as[p.source])
+		}
 	}
 }
 
-// tenFrom is how many of the ten pieces of a trade come from each source.
-func tenFrom(move arithmetic.TradeUp) [sources]int64 {
-	return [sources]int64{move.FromFirst, move.FromSecond, move.FromCarried}
-}
-
-// carriedRoom is the room of the piece that a trade brings to a place.
-func (k *adding) carriedRoom(power int) scene.Box {
-	band, slot := k.home(power, fromTrade)
-	return k.mat.slot(power, band, int(slot))
-}
-
-// join pushes the pieces of a place together, and puts a line round them.
+// join pushes the pieces of a place together, and puts a line round them. What
+// comes to lie somewhere else has just moved.
 func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
+	before := k.pile(move.Power)
 	k.joined[move.Power] = true
-	if move.Sum > 0 {
-		s.Draw(scene.Moved, scene.Outline, k.around(move.Power, move.Sum))
+	after := k.pile(move.Power)
+	if len(after) > 0 {
+		s.Draw(scene.Moved, scene.Outline, roundPile(after))
 	}
-	k.lie(s, midway)
+	k.lieBut(s, move.Power, midway)
+	for i, p := range after {
+		as := midway[p.source]
+		if p.room != before[i].room {
+			as = as.moved()
+		}
+		k.mat.layIn(s, move.Power, p.room, as)
+	}
 	k.count(move.Power, move.Sum)
 	k.written.touched[move.Power] = true
 	if move.Sum < 10 {
@@ -88,30 +110,40 @@ func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 	}
 }
 
-// around is a line round the first pieces of a place that lie together.
-func (k *adding) around(power int, count int64) scene.Polygon {
+// roundPile is a line round pieces.
+func roundPile(list []lying) scene.Polygon {
 	const air = 5
-	rooms := make([]scene.Box, count)
-	for i := range rooms {
-		rooms[i] = k.mat.slot(power, together, i)
+	var rooms []scene.Box
+	for _, p := range list {
+		rooms = append(rooms, p.room)
 	}
+	slices.SortFunc(rooms, func(a, b scene.Box) int { return cmp.Or(a.Y-b.Y, a.X-b.X) })
 	return roundRooms(rooms, air)
+}
+
+// roundTen is a line round the ten pieces of a place that are traded.
+func (k *adding) roundTen(power int) scene.Polygon {
+	return roundPile(slices.DeleteFunc(k.pile(power), func(p lying) bool { return !p.ten }))
+}
+
+// carriedRoom is where the piece lies that a trade has brought to a place.
+func (k *adding) carriedRoom(power int) scene.Box {
+	list := k.pile(power)
+	return list[len(list)-1].room
 }
 
 // trade takes ten pieces away, which stay as ghosts for this step, and lays one
 // of the next place.
 func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 	from, to := move.From, move.From+1
-	for source, count := range tenFrom(move) {
-		k.gone[source][from] = count
-	}
+	k.gone[from] = true
 	k.lie(s, midway)
-	k.layTen(s, move, [sources]laid{ghost, ghost, ghost})
-	ten := k.around(from, 10)
+	k.layTen(s, from, [sources]laid{ghost, ghost, ghost})
+	ten := k.roundTen(from)
 	group := ten.Box()
 	s.Draw(scene.Gone, scene.Bold, scene.Line{X1: group.X, Y1: group.Bottom(), X2: group.Right(), Y2: group.Y})
 	k.carried[to] = 1
-	k.layFrom(s, to, fromTrade, 0, 1, newOne)
+	k.mat.layIn(s, to, k.carriedRoom(to), newOne)
 	k.arrow(s, ten, k.carriedRoom(to))
 	k.count(from, move.Left)
 	k.written.write(from, move.Left)

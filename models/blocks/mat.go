@@ -19,20 +19,19 @@ import (
 //	     +----------+ +-------+ +-------+
 //	          6           2         3        tally
 //
-// Pieces that have been pushed together lie in a block of their own, which
-// starts where those of the first number lie: a full ten, and under it the rest.
+// Pieces of two bands that are pushed together make a full ten in the upper band,
+// and the rest stay in the lower one. Fewer than ten close up under the upper band.
 const (
 	trayTop  = 74 // under the names of the places
 	trayPad  = 16 // from the edge of a tray to its pieces
 	trayGap  = 10 // between two trays
 	bandGap  = 34 // between two bands
-	tenGap   = 26 // between a full ten and the rest under it
 	tallyGap = 34 // from the trays to the middle of the first line under them
 	tallyRow = 38 // from that line to the next
 )
 
-// together is the band of pieces that have been pushed together.
-const together = 2
+// closedUp is the lower band once its pieces have been pushed up to the upper one.
+const closedUp = 2
 
 // places is how many places have a piece: one, ten, hundred, thousand.
 const places = 4
@@ -44,11 +43,10 @@ const leastCell, mostCell = 4, 26
 type demand struct {
 	numbers []arithmetic.Counts // of each band
 	slots   []arithmetic.Counts // of each band: the most pieces that lie there
-	joined  arithmetic.Counts   // pieces that are pushed together; where there are no bands they all are
+	tens    [places]bool        // places in which ten pieces make full rows
 	top     int                 // the largest place
 	gutter  int                 // width of the labels left of the trays
 	floor   [places]int         // the least width of each tray
-	highest int                 // the most height that the pieces may take; 0 for the usual
 }
 
 // mat is the layout of a lesson.
@@ -70,22 +68,24 @@ const (
 	clearCell  = 8
 	perCell    = 60
 	perDimCell = 100
+	perFive    = 80 // for ones in rows of five: ten of them are seen as two rows
 )
 
 // layMat chooses the size of a cell, and how many pieces stand in a row, so that
-// everything fits on the paper. When nothing does, the cell is 0.
+// everything fits on the paper.
 func layMat(d demand) mat {
 	var best mat
 	worth, perRows := 0, arrangements(d.top)
-	if d.highest == 0 {
-		d.highest = highest
-	}
 	for cell := leastCell; cell <= mostCell; cell++ {
 		for _, perRow := range perRows {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
 			fits := m.place(d)
-			if height := m.trays[0].H - 2*trayPad; fits && height <= d.highest {
-				if w := perCell*cell + perDimCell*min(cell, clearCell) - height; w > worth {
+			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
+				w := perCell*cell + perDimCell*min(cell, clearCell) - height
+				if perRow[0] == 5 {
+					w += perFive
+				}
+				if w > worth {
 					best, worth = m, w
 				}
 			}
@@ -117,16 +117,16 @@ func arrangements(top int) (list [][places]int) {
 }
 
 // place gives every tray and band its place; false when the trays are wider than
-// the paper, or a ten that is traded has no full rows.
+// the paper, or a ten has no full rows.
 func (m *mat) place(d demand) bool {
 	height := m.placeBands(d) + trayPad - trayTop
 	total := d.gutter - trayGap
 	var widths, inner [places]int
 	for power := range m.top + 1 {
-		most := int(d.joined[power])
-		if most >= 10 && 10%m.perRow[power] != 0 {
+		if d.tens[power] && 10%m.perRow[power] != 0 {
 			return false
 		}
+		most := 0
 		for _, slots := range d.slots {
 			most = max(most, int(slots[power]))
 		}
@@ -167,27 +167,20 @@ func (m *mat) placeBands(d demand) (bottom int) {
 		bottom = y + h
 		y = bottom + bandGap
 	}
-	return max(bottom, m.placeTogether(d))
-}
-
-// placeTogether starts the pieces that are pushed together, and returns where
-// they end. In bands they start where they need to move least: those of the first
-// number stay where they are.
-func (m *mat) placeTogether(d demand) (bottom int) {
 	for power := range m.top + 1 {
-		y := trayTop + trayPad
-		switch {
-		case len(d.slots) == 2 && d.numbers[0][power] > 0:
-			y = m.starts[0][power]
-		case len(d.slots) == 2:
-			y = m.starts[1][power]
-		}
-		m.starts[together][power] = y
-		if n := int(d.joined[power]); n > 0 {
-			bottom = max(bottom, m.slot(power, together, n-1).Bottom())
-		}
+		_, dy := m.gaps(power)
+		m.starts[closedUp][power] = m.bands[0].Bottom() + dy
 	}
 	return bottom
+}
+
+// centred is the mat without the labels of its bands, in the middle of the paper.
+func (m mat) centred() mat {
+	for power := range m.top + 1 {
+		m.trays[power].X -= m.bands[0].W / 2
+		m.left[power] -= m.bands[0].W / 2
+	}
+	return m
 }
 
 // bottom is the lower edge of the trays.
@@ -240,8 +233,7 @@ func (m *mat) blockHeight(power, count int) int {
 	return rows*h + max(0, rows-1)*dy
 }
 
-// slot is the room of the i-th piece of a place in a band. Of pieces that are
-// together the first ten are the full ten.
+// slot is the room of the i-th piece of a place in a band.
 func (m *mat) slot(power, band, i int) scene.Box {
 	w, h := m.size(power)
 	dx, dy := m.gaps(power)
@@ -249,9 +241,6 @@ func (m *mat) slot(power, band, i int) scene.Box {
 	x, y := m.left[power]+col*(w+dx), row*(h+dy)
 	if col >= 5 && m.perRow[power] > 6 {
 		x += m.fiveGap()
-	}
-	if band == together && i >= 10 {
-		y += tenGap - dy
 	}
 	return scene.Box{X: x, Y: m.starts[band][power] + y, W: w, H: h}
 }
