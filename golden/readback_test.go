@@ -267,6 +267,11 @@ func readBars(s sight, t problems.Truth) error {
 		if err := each("the first", first, t.Numbers[0]); err != nil {
 			return err
 		}
+		if s.problem.Kind != arithmetic.Addition && len(t.Numbers) == 3 {
+			if err := each("the third", rows(scene.Result), t.Numbers[2]); err != nil {
+				return err
+			}
+		}
 		return each("the second", second, t.Numbers[1])
 	case arithmetic.Subtraction:
 		if err := each("what is left", append(first, rows(scene.Result)...), t.Value); err != nil {

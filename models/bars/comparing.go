@@ -171,7 +171,7 @@ func (c comparing) picture(now compared, story bool) *scene.Scene {
 		c.bars(s, now, scene.ShownOnly)
 	}
 	if now.ends != nil {
-		c.drawEnds(s, *now.ends)
+		c.drawEnds(s, [2]int{comparedTop, comparedSecond}, comparedTall, [2]int64{c.long(now.ends.First), c.long(now.ends.Second)}, *now.ends)
 	}
 	return s
 }
@@ -189,32 +189,30 @@ func (c comparing) bars(s *scene.Scene, now compared, when scene.When) {
 	}
 }
 
-// drawEnds joins equal ends by one line, or measures the gap between two.
-func (c comparing) drawEnds(s *scene.Scene, ends arithmetic.CompareEnds) {
-	const (
-		reach = 12 // of the line beyond the bars
-		brace = comparedBottom + reach
-	)
+// drawEnds joins equal ends of two bars by one line, or measures the gap between
+// two. tops are the heights of the bars, tall how high each is, and long how many
+// units.
+func (s strip) drawEnds(sc *scene.Scene, tops [2]int, tall int, long [2]int64, ends arithmetic.CompareEnds) {
+	const reach = 12 // of the line beyond the bars
+	bottom := tops[1] + tall
+	brace := bottom + reach
 	add := func(finish scene.Finish, shape scene.Shape) {
-		s.Add(scene.Item{Shape: shape, Role: scene.Result, Finish: finish, When: scene.ShownOnly})
+		sc.Add(scene.Item{Shape: shape, Role: scene.Result, Finish: finish, When: scene.ShownOnly})
 	}
-	var end [2]int
-	for i, a := range [2]arithmetic.Strips{ends.First, ends.Second} {
-		end[i] = c.at(c.long(a))
-	}
+	end := [2]int{s.at(long[0]), s.at(long[1])}
 	lo, hi := min(end[0], end[1]), max(end[0], end[1])
 	if lo == hi {
-		add(scene.Bold, scene.Line{X1: lo, Y1: comparedTop - reach, X2: lo, Y2: comparedBottom + reach})
+		add(scene.Bold, scene.Line{X1: lo, Y1: tops[0] - reach, X2: lo, Y2: bottom + reach})
 		add(scene.Plain, telling.OnPaper(scene.Words(lo, brace+22, scene.Small, words.BarBothEnd)))
 		return
 	}
-	shorter := comparedTop
+	shorter := tops[0]
 	if end[1] < end[0] {
-		shorter = comparedSecond
+		shorter = tops[1]
 	}
-	add(scene.Dashed, scene.Rect{X: lo, Y: shorter, W: hi - lo, H: comparedTall})
-	add(scene.Dotted, scene.Line{X1: end[0], Y1: comparedTop + comparedTall, X2: end[0], Y2: brace})
-	add(scene.Dotted, scene.Line{X1: end[1], Y1: comparedBottom, X2: end[1], Y2: brace})
+	add(scene.Dashed, scene.Rect{X: lo, Y: shorter, W: hi - lo, H: tall})
+	add(scene.Dotted, scene.Line{X1: end[0], Y1: tops[0] + tall, X2: end[0], Y2: brace})
+	add(scene.Dotted, scene.Line{X1: end[1], Y1: bottom, X2: end[1], Y2: brace})
 	add(scene.Plain, scene.Polyline{{X: lo, Y: brace}, {X: lo, Y: brace + 10}, {X: hi, Y: brace + 10}, {X: hi, Y: brace}})
 	label := scene.Words((lo+hi)/2, brace+46, scene.Small, words.BarMore)
 	if !ends.SameCount {

@@ -35,8 +35,8 @@ func TestFractionBarsSayWhyTheyDoNotFit(t *testing.T) {
 		{"402 − 178", "no fraction"},
 		{"compare 4 and 5", "no fraction"},
 		{"0.3 + 0.45", "no fraction"},
-		{"2/3 × 4/5", "one number on each side"},
-		{"1/2 + 1/4 = 3/4", "one number on each side"},
+		{"2/3 × 4/5", "a sum of two on one side"},
+		{"1/2 + 1/4 = 1/4 + 1/2", "a sum of two on one side"},
 		{"1/60 + 1/7", "420 to a whole"},
 		{"59/60 = 58/59", "3,540 to a whole"},
 		{"1/1000000007 + 1/1000000009", "too thin"},
@@ -274,6 +274,8 @@ func TestFractionBarsTellWhateverFits(t *testing.T) {
 				{Kind: arithmetic.Addition, Left: arithmetic.Operation{Op: arithmetic.Add, Left: a, Right: b}},
 				{Kind: arithmetic.Subtraction, Left: arithmetic.Operation{Op: arithmetic.Subtract, Left: a, Right: b}},
 				{Kind: arithmetic.Ordering, List: []arithmetic.Number{b, a, b}},
+				{Kind: arithmetic.Claim, Left: arithmetic.Operation{Op: arithmetic.Add, Left: a, Right: b}, Rel: arithmetic.Equal, Right: numbers[2]},
+				{Kind: arithmetic.Claim, Left: a, Rel: arithmetic.Less, Right: arithmetic.Operation{Op: arithmetic.Add, Left: a, Right: b}},
 			} {
 				if Model.Fits(p) != nil {
 					continue

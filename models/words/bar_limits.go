@@ -8,7 +8,7 @@ import (
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
-	return "fraction bars show, compare, rename, add and subtract fractions, one number on each side"
+	return "fraction bars show, compare, rename, add and subtract fractions, with one number on each side or a sum of two on one side"
 }
 
 // BarsNoFraction says that whole numbers need other pictures.

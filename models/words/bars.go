@@ -198,12 +198,7 @@ func BarAskCompare() Phrase {
 // BarWhy says why a claim is true or false, or why one number is more.
 func BarWhy(p arithmetic.Problem, m arithmetic.CompareEnds, cuts []arithmetic.CutParts) Phrase {
 	a, b, _ := p.Operands()
-	var why Phrase
-	for _, c := range cuts {
-		role := [...]scene.Role{scene.First, scene.Second}[c.Nth]
-		why = append(why, Say("Each "+Parts(c.From.Part.Den(), 1)+" cut into "+arithmetic.Grouped(c.Into)+" makes "+
-			Parts(c.To.Part.Den(), 2)+", so ", In(role, BarAmount(c.From)), " is ", In(role, BarAmount(c.To)), ". ")...)
-	}
+	why := cutsWhy(cuts)
 	if m.SameCount {
 		why = append(why, sameCountWhy(m)...)
 	}
@@ -224,6 +219,17 @@ func BarWhy(p arithmetic.Problem, m arithmetic.CompareEnds, cuts []arithmetic.Cu
 		why = append(why, Say(notTrue(p, m))...)
 	}
 	return append(why, Span{Text: "."})
+}
+
+// cutsWhy says what every cut made of a number.
+func cutsWhy(cuts []arithmetic.CutParts) Phrase {
+	var why Phrase
+	for _, c := range cuts {
+		role := [...]scene.Role{scene.First, scene.Second, scene.Result}[c.Nth]
+		why = append(why, Say("Each "+Parts(c.From.Part.Den(), 1)+" cut into "+arithmetic.Grouped(c.Into)+" makes "+
+			Parts(c.To.Part.Den(), 2)+", so ", In(role, BarAmount(c.From)), " is ", In(role, BarAmount(c.To)), ". ")...)
+	}
+	return why
 }
 
 // notTrue says that a claim is not true, and what is: a claim the wrong way round
