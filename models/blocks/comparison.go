@@ -45,11 +45,13 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 		case arithmetic.ComparePlace:
 			done++
 			answers = move == last
+			desc = words.Sentences(desc, words.BlocksCompared(move))
 			k.mark(shown, move, scene.Moved)
 			k.written.touched[move.Power] = true
 			step.Title, step.Hands, step.Ask = words.BlocksCompare(move, move.Power > 0)
 		case arithmetic.WriteSign:
 			answers = true
+			desc = words.Sentences(desc, t.Why.String())
 			k.mark(shown, last, scene.Result)
 			step.Title, step.Hands, step.Ask = words.BlocksSign(move)
 		}
@@ -66,7 +68,7 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 		if answers {
 			telling.AddPart(step.Scene, scene.ShownOnly, shown)
 			telling.AddPart(step.Scene, scene.HiddenOnly, k.posed())
-			step.Scene.Desc = scene.Telling{Shown: desc + " " + t.Why.String(), Hidden: k.asked()}
+			step.Scene.Desc = scene.Telling{Shown: desc, Hidden: k.asked()}
 		} else {
 			telling.AddPart(step.Scene, scene.Always, shown)
 		}

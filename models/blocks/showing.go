@@ -34,10 +34,12 @@ func tellShown(p arithmetic.Problem) telling.Telling {
 			step.Title, step.Hands, step.Ask = words.BlocksLayPlace(move)
 			k.said = withPlace(k.said, move, scene.First)
 			k.on[move.Power], k.lowest = move.Count, move.Power
+			step.Scene.Desc = scene.Same(words.BlocksDescLaying(k.on, k.mat.top, k.lowest))
 		case arithmetic.ReadOff:
 			k.mat.layAll(step.Scene, 0, k.on, ofFirst)
 			step.Symbols = notation.Lines(k.said, expanded(move))
 			step.Title, step.Hands, step.Ask = words.BlocksShown(move)
+			step.Scene.Desc = words.BlocksDescShow(k.on, k.mat.top)
 		}
 		labels := &scene.Scene{}
 		for power := k.mat.top; power >= k.lowest; power-- {
@@ -45,7 +47,6 @@ func tellShown(p arithmetic.Problem) telling.Telling {
 		}
 		telling.AddPart(step.Scene, scene.ShownOnly, labels)
 		step.Scene.Title = scene.Telling{Shown: words.BlocksStepTitle(p, step.Title), Hidden: words.BlocksQuestion()}
-		step.Scene.Desc = words.BlocksDescShow(k.on, k.mat.top)
 		t.Steps = append(t.Steps, step)
 	}
 	t.Whole = k.whole()

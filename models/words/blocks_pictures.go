@@ -24,6 +24,16 @@ func BlocksDescShow(c arithmetic.Counts, top int) scene.Telling {
 	}
 }
 
+// BlocksDescLaying describes the pieces of a number of which the places down to
+// one are laid out.
+func BlocksDescLaying(c arithmetic.Counts, top, lowest int) string {
+	var list []string
+	for power := top; power >= lowest; power-- {
+		list = append(list, pieces(power, c[power]))
+	}
+	return "Base-ten blocks laid out so far: " + List(list) + "."
+}
+
 // BlocksDescOn describes the pieces that lie on the mat.
 func BlocksDescOn(c arithmetic.Counts, top int) string {
 	return "Base-ten blocks on the mat: " + BlocksCounted(c, top) + "."
@@ -63,6 +73,15 @@ func BlocksJoined(m arithmetic.JoinPlace) string {
 	return "In the " + Place(m.Power, 2) + are + pieces(m.Power, m.Sum) + " in all."
 }
 
+// BlocksCompared says in a description what the pieces of one place say.
+func BlocksCompared(m arithmetic.ComparePlace) string {
+	where := "In the " + Place(m.Power, 2) + ", "
+	if m.Relation != arithmetic.Equal {
+		return where + differ(m).String() + "."
+	}
+	return where + "both have " + pieces(m.Power, m.First) + "."
+}
+
 // BlocksTogether says in a description which number all pieces make.
 func BlocksTogether(m arithmetic.ReadOff, top int) string {
 	return "Together they are " + BlocksCounted(m.Counts, top) + ": " + arithmetic.Grouped(m.Number) + "."
@@ -81,11 +100,10 @@ func BlocksCrossed(c arithmetic.Counts) string {
 	return "Crossed out: " + BlocksCounted(c, c.Top()) + "."
 }
 
-// BlocksCrossedOut says in a description what one move takes away; "" when it
-// takes nothing.
+// BlocksCrossedOut says in a description what one move takes away.
 func BlocksCrossedOut(m arithmetic.TakePlace) string {
 	if m.Count == 0 {
-		return ""
+		return "No " + Place(m.Power, 2) + " are crossed out."
 	}
 	return "Crossed out: " + pieces(m.Power, m.Count) + "."
 }
