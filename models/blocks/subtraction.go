@@ -179,7 +179,7 @@ func (k *taking) finish(s, shown *scene.Scene, on arithmetic.Counts, title, mark
 func (k *taking) posed(row int) *scene.Scene {
 	s := &scene.Scene{}
 	k.mat.layAll(s, 0, k.laid.Counts, ofFirst)
-	for power := k.mat.top; power >= 0; power-- {
+	for power := k.second.Top(); power >= 0; power-- {
 		k.mat.tallyIn(s, power, row, telling.Join("−", ofRole(k.second[power], scene.Second)))
 	}
 	return s
