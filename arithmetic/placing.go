@@ -227,7 +227,14 @@ func counts(t Stretch, n Number) []Count {
 	if t.Scale.Parts == own.Parts {
 		left = own.Count(n) - t.Lo
 	}
-	for _, part := range cutAt(left, 10) {
+	parts := cutAt(left, 10)
+	if len(parts) == 1 {
+		// One place alone is counted: a length of 0.3 would say nothing new of 0.3.
+		place := roundest(parts)
+		add(parts[0]/place, own.WriteShort(place))
+		return list
+	}
+	for _, part := range parts {
 		add(1, own.WriteShort(part))
 	}
 	return list

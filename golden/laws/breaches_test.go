@@ -69,6 +69,12 @@ var breaches = []struct {
 		}
 		l.Whole.Draw(scene.Guide, scene.Fine, ticks)
 	}},
+	{"at their marks", func(l *Lesson) {
+		for i, x := range []int{40, 140, 240, 340} {
+			l.Whole.Draw(scene.Note, scene.Plain, scene.Words(x, 180, scene.Small, "0123"[i:i+1]))
+		}
+		l.Whole.Draw(scene.Second, scene.Plain, scene.Text{X: 188, Y: 180, Size: scene.Small, Runs: []scene.Run{{Text: "1"}, {Num: "1", Den: "4"}}})
+	}},
 	{"counting", func(l *Lesson) { l.Whole.Items = l.Whole.Items[1:] }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Worth = fraction.Whole(2) }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Of = scene.OfNothing }},

@@ -85,6 +85,7 @@ var OfPictures = []Law{
 	{"labels apart", LabelsApart},
 	{"labels clear", LabelsClear},
 	{"upright", Upright},
+	{"at their marks", AtTheirMarks},
 	{"counting", Counting},
 	{"equal size", EqualSize},
 	{"no overlap", NoOverlap},

@@ -2,7 +2,6 @@ package laws
 
 import (
 	"math/big"
-	"strings"
 
 	"modeler/models/scene"
 )
@@ -30,7 +29,7 @@ func (p Picture) marks() []mark {
 }
 
 func markOf(t scene.Text) (mark, bool) {
-	v, ok := new(big.Rat).SetString(strings.ReplaceAll(label(t), ",", ""))
+	v, ok := valueOf(t)
 	return mark{int64(t.Y), int64(t.X), v}, ok
 }
 

@@ -47,15 +47,8 @@ const (
 	leaderRoom = 8
 	askedSide  = 44 // the dashed frame around a question mark
 	nameGap    = 6  // between two names of one place
-	straight   = 8  // how far any label may stand beside its place without a leader
+	straight   = 8  // how far a label may stand beside its place without a leader
 )
-
-// straight is how far the label may stand beside its place without a leader: a
-// wide one is still right under it.
-func (l *label) straight() int {
-	_, _, side := l.reach()
-	return max(straight, min(side/3, 2*straight))
-}
 
 func (l *label) text(x, y int) scene.Text {
 	return scene.Text{X: x, Y: y, Size: l.size, Bold: l.bold, Runs: l.runs}
@@ -189,7 +182,7 @@ func rowsOf(labels []*label, second []bool) rows {
 	}
 	for i := range first {
 		r.at[i] = first[i]
-		if off := abs(first[i] - want[i]); off > labels[i].straight() {
+		if off := abs(first[i] - want[i]); off > straight {
 			r.cost += off * off
 		}
 	}

@@ -57,7 +57,7 @@ func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, d
 		end := middle - in
 		k.drawLabel(st, l, l.text(l.centre, axis+down*middle))
 		k.drawOthers(st, l, l.alsoAt(l.centre, axis+down*other))
-		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= l.straight() {
+		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= straight {
 			continue // it stands right at what it names
 		}
 		at := func(x, distance int) scene.Point { return scene.Point{X: x, Y: axis + down*distance} }

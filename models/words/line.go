@@ -99,18 +99,20 @@ func LineRecut(m arithmetic.Recut, marked bool) LineTold {
 		hands = Say("Think of each whole as " + arithmetic.Grouped(m.Parts) + " equal parts. They are too small to mark here.")
 	}
 	var names []string
+	now := " Now "
 	for _, n := range []struct {
 		was, is arithmetic.Number
 		role    scene.Role
 	}{{m.First, m.FirstAs, scene.First}, {m.Second, m.SecAs, scene.Second}} {
 		if n.was.String() != n.is.String() {
-			hands = append(hands, Say(" Now ", In(n.role, n.was.String()), " is ", In(n.role, n.is.String()), ".")...)
+			hands = Say(hands, now, In(n.role, n.was.String()), " is ", In(n.role, n.is.String()))
+			now = " and "
 			names = append(names, n.was.String()+" is "+n.is.String())
 		}
 	}
 	return LineTold{
 		Title: "Count in " + parts,
-		Hands: hands,
+		Hands: Say(hands, "."),
 		Ask:   Say("Which parts fit both fractions?"),
 		Desc:  scene.Telling{Shown: cut + ", so that " + List(names) + ".", Hidden: cut + "."},
 	}

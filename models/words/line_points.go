@@ -97,11 +97,15 @@ func LineMark(m arithmetic.MarkOnLine) LineTold {
 }
 
 func lineMark(m arithmetic.MarkOnLine, role scene.Role) LineTold {
+	whole := ""
+	if v, ok := m.Number.Int64(); ok && m.Number.Form == arithmetic.Common {
+		whole = ", which is " + arithmetic.Grouped(v)
+	}
 	return LineTold{
 		Title: "Mark " + m.Number.String(),
-		Hands: Say("From "+m.From.String()+", go "+counted(m)+". Mark the point you reach: ", In(role, m.Number.String()), "."),
+		Hands: Say("From "+m.From.String()+", go "+counted(m)+". Mark the point you reach: ", In(role, m.Number.String()), whole+"."),
 		Ask:   Say("How far is it from " + m.From.String() + "?"),
-		Desc:  scene.Same(capital(counted(m)) + " from " + m.From.String() + ": there is the point " + m.Number.String() + "."),
+		Desc:  scene.Same(capital(counted(m)) + " from " + m.From.String() + ": there is the point " + m.Number.String() + whole + "."),
 	}
 }
 

@@ -1,0 +1,106 @@
+package laws
+
+import (
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+
+	"modeler/models/scene"
+)
+
+// nearMark is how far, in units, a number may stand beside its place on a scale
+// without a line that leads to it.
+const nearMark = 16
+
+// AtTheirMarks: along a scale every number stands at its own place, or a line
+// leads there. Two names of one place stand one under the other: side by side
+// neither would be at it.
+func AtTheirMarks(p Picture) error {
+	marks := p.marks()
+	marks = slices.DeleteFunc(slices.Clone(marks), func(m mark) bool { return !onScale(marks, m) })
+	for _, it := range p.visible() {
+		t, ok := it.Shape.(scene.Text)
+		if !ok || t.Size >= scene.Large {
+			continue
+		}
+		from, to, ok := ends(marks, t)
+		if !ok || p.led(t) {
+			continue
+		}
+		name := spoken(t)
+		if strings.Contains(name, "=") && t.X > int(from.x) && t.X < int(to.x) {
+			return fmt.Errorf("two names stand side by side in %s", describe(it))
+		}
+		v, number := valueOf(t)
+		if !number || v.Cmp(from.v) < 0 || v.Cmp(to.v) > 0 {
+			continue
+		}
+		x := new(big.Rat).Sub(v, from.v)
+		x.Quo(x, new(big.Rat).Sub(to.v, from.v))
+		x.Mul(x, big.NewRat(to.x-from.x, 1))
+		off := x.Sub(x, big.NewRat(int64(t.X)-from.x, 1))
+		if off.Abs(off).Cmp(big.NewRat(nearMark, 1)) > 0 {
+			return fmt.Errorf("%s stands %s units beside its place", describe(it), off.FloatString(0))
+		}
+	}
+	return nil
+}
+
+// ends are the first and the last mark of the scale in whose row a text stands.
+func ends(marks []mark, t scene.Text) (from, to mark, ok bool) {
+	var row []mark
+	for _, m := range marks {
+		if m.y == int64(t.Y) {
+			row = append(row, m)
+		}
+	}
+	if len(row) < 3 {
+		return from, to, false
+	}
+	slices.SortFunc(row, func(a, b mark) int { return int(a.x - b.x) })
+	from, to = row[0], row[len(row)-1]
+	return from, to, from.v.Cmp(to.v) < 0
+}
+
+// led reports whether a thin line ends at a text.
+func (p Picture) led(t scene.Text) bool {
+	b := t.Box()
+	for _, it := range p.visible() {
+		line, ok := it.Shape.(scene.Polyline)
+		if !ok || it.Role != scene.Guide || len(line) == 0 {
+			continue
+		}
+		end := line[len(line)-1]
+		if max(end.X-t.X, t.X-end.X) <= 2 && end.Y >= b.Y-2 && end.Y <= b.Bottom()+2 {
+			return true
+		}
+	}
+	return false
+}
+
+// spoken is a text with room between its runs, so that 1 1/2 is not 11/2.
+func spoken(t scene.Text) string {
+	words := make([]string, len(t.Runs))
+	for i, r := range t.Runs {
+		words[i] = r.Text
+		if r.Den != "" {
+			words[i] = r.Num + "/" + r.Den
+		}
+	}
+	return strings.Join(words, " ")
+}
+
+// valueOf is the number that a text is: 0.3, 2/4, 1 1/2, $0.50.
+func valueOf(t scene.Text) (*big.Rat, bool) {
+	sum := new(big.Rat)
+	fields := strings.Fields(strings.NewReplacer(",", "", "$", "").Replace(spoken(t)))
+	for _, f := range fields {
+		v, ok := new(big.Rat).SetString(f)
+		if !ok || v.Sign() < 0 || f[0] == '+' {
+			return nil, false
+		}
+		sum.Add(sum, v)
+	}
+	return sum, len(fields) > 0
+}
