@@ -159,6 +159,8 @@ func (a axis) ends(p arithmetic.Problem, t problems.Truth) []*big.Rat {
 	switch p.Kind {
 	case arithmetic.Addition:
 		return []*big.Rat{n[0], t.Value}
+	case arithmetic.Expression:
+		return []*big.Rat{n[0], t.Value}
 	case arithmetic.Subtraction:
 		// Taken away from the first, or counted up from the second: either is
 		// how the difference is found.

@@ -72,7 +72,9 @@ var breaches = []struct {
 	{"at their marks", func(l *Lesson) {
 		for i, x := range []int{40, 140, 240, 340} {
 			l.Whole.Draw(scene.Note, scene.Plain, scene.Words(x, 180, scene.Small, "0123"[i:i+1]))
+			l.Whole.Draw(scene.Ink, scene.Fine, scene.Line{X1: x, Y1: 155, X2: x, Y2: 165})
 		}
+		l.Whole.Draw(scene.Ink, scene.Plain, scene.Polyline{{X: 40, Y: 160}, {X: 350, Y: 160}})
 		l.Whole.Draw(scene.Second, scene.Plain, scene.Text{X: 188, Y: 180, Size: scene.Small, Runs: []scene.Run{{Text: "1"}, {Num: "1", Den: "4"}}})
 	}},
 	{"counting", func(l *Lesson) { l.Whole.Items = l.Whole.Items[1:] }},

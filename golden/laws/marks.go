@@ -25,7 +25,7 @@ func AtTheirMarks(p Picture) error {
 			continue
 		}
 		from, to, ok := ends(marks, t)
-		if !ok || p.led(t) {
+		if !ok || !p.axis(from, to) || p.led(t) {
 			continue
 		}
 		name := spoken(t)
@@ -63,8 +63,40 @@ func ends(marks []mark, t scene.Text) (from, to mark, ok bool) {
 	return from, to, from.v.Cmp(to.v) < 0
 }
 
+// axis reports whether a level stroke goes from one mark to the other, with a tick
+// or a point near each: only then are the numbers those of a line.
+func (p Picture) axis(from, to mark) bool {
+	var ticks []scene.Box
+	for _, it := range p.visible() {
+		switch sh := it.Shape.(type) {
+		case scene.Line:
+			if sh.X1 == sh.X2 {
+				ticks = append(ticks, sh.Box())
+			}
+		case scene.Circle:
+			ticks = append(ticks, sh.Box())
+		}
+	}
+	near := func(m mark, y int) bool {
+		return slices.ContainsFunc(ticks, func(b scene.Box) bool {
+			return int64(b.X) <= m.x+nearMark && int64(b.Right()) >= m.x-nearMark && b.Y <= y && b.Bottom() >= y
+		})
+	}
+	for _, it := range p.visible() {
+		line, _ := it.Shape.(scene.Polyline)
+		for i := range max(0, len(line)-1) {
+			a, b := line[i], line[i+1]
+			if a.Y == b.Y && int64(a.X) <= from.x+nearMark && int64(b.X) >= to.x-nearMark && near(from, a.Y) && near(to, a.Y) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // led reports whether a thin line ends at a text.
 func (p Picture) led(t scene.Text) bool {
+	const near = 6
 	b := t.Box()
 	for _, it := range p.visible() {
 		line, ok := it.Shape.(scene.Polyline)
@@ -72,7 +104,7 @@ func (p Picture) led(t scene.Text) bool {
 			continue
 		}
 		end := line[len(line)-1]
-		if max(end.X-t.X, t.X-end.X) <= 2 && end.Y >= b.Y-2 && end.Y <= b.Bottom()+2 {
+		if max(end.X-t.X, t.X-end.X) <= near && end.Y >= b.Y-near && end.Y <= b.Bottom()+near {
 			return true
 		}
 	}

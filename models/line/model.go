@@ -19,7 +19,7 @@ var Model = &telling.Model{
 	Doc:   "Shows numbers as places on a line: sums and differences as hops, which of two is more, what is nearer.",
 	First: []arithmetic.Kind{arithmetic.Rounding, arithmetic.Missing},
 	Examples: []string{
-		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "0.3 + 0.45", "$5.00 − $3.27",
+		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "0.3 + 0.45", "$5.00 − $3.27",
 		"7/5 + 4/5", "1/2 + 1/3", "2 1/4 − 3/4", "8 + ? = 11", "? + 3 = 11", "5 = ? − 3", "11 − ? = 8",
 		"round 347 to the nearest 10", "round 3,457 to the nearest 1,000", "round 45 to the nearest 10",
 		"3/4", "2 3/4", "0.62", "347", "3/4 = 6/8", "5/8 > 2/3", "compare 0.5 and 1/2", "compare 0.3 and 0.25",
@@ -69,6 +69,8 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 	switch p.Kind {
 	case arithmetic.Addition, arithmetic.Subtraction:
 		return planJumps(p)
+	case arithmetic.Expression:
+		return planChain(p)
 	case arithmetic.Missing:
 		return planMissing(p)
 	case arithmetic.Rounding:

@@ -48,7 +48,7 @@ func planPair(p arithmetic.Problem) (*plan, error) {
 			pl.step(words.LineCut(m, draw), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.band(m, sides[m.Nth], step)
-			pl.step(words.LinePairMark(m), countLine(m))
+			pl.step(words.LinePairMark(m), countLine(m, sides[m.Nth].role))
 		case arithmetic.LookAtPoints:
 			k.meet(m, sides, step)
 			pl.step(words.LineLook(p, m), comparedLine(a, b, notation.S(m.Relation.String())))

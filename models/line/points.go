@@ -91,9 +91,9 @@ func (pl *plan) showPoint(k *sketch, t arithmetic.Stretch, n arithmetic.Number) 
 			pl.step(words.LineCut(m, draw), partsLine(m))
 		case arithmetic.MarkOnLine:
 			k.countTo(m, step)
-			pl.step(words.LineMark(m), countLine(m))
+			pl.step(words.LineMark(m), countLine(m, scene.First))
 			k.point(n, draw, step)
-			pl.answered = countLine(m)
+			pl.answered = countLine(m, scene.First)
 			if whole := pl.working.Answer.Simplest; whole.Value.IsWhole() && n.Form == arithmetic.Common {
 				pl.answered = telling.Join(pl.answered, "=", telling.Numeral(whole, scene.First))
 			}
@@ -193,9 +193,9 @@ func (pl *plan) orderPoints(k *sketch, t arithmetic.Stretch) {
 				told = words.LineAgain(m)
 			}
 			if parts != nil {
-				pl.step(told, partsLine(*parts), countLine(m))
+				pl.step(told, partsLine(*parts), countLine(m, scene.First))
 			} else {
-				pl.step(told, countLine(m))
+				pl.step(told, countLine(m, scene.First))
 			}
 			parts = nil
 		case arithmetic.ReadPoints:

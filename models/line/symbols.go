@@ -72,8 +72,8 @@ func partsLine(m arithmetic.CutStretch) notation.Line {
 }
 
 // countLine writes the count that leads to a number: 1/4 + 1/4 + 1/4 = 3/4, or as
-// a product where the terms are many.
-func countLine(m arithmetic.MarkOnLine) notation.Line {
+// a product where the terms are many. All are parts of the number and in its role.
+func countLine(m arithmetic.MarkOnLine, role scene.Role) notation.Line {
 	const most = 5
 	var line notation.Line
 	plus := func(more notation.Line) {
@@ -87,26 +87,26 @@ func countLine(m arithmetic.MarkOnLine) notation.Line {
 		total += c.Times
 	}
 	if m.From.Value.Sign() > 0 {
-		plus(telling.Numeral(m.From, scene.Ink))
+		plus(telling.Numeral(m.From, role))
 		total++
 	}
 	for _, c := range m.Counts {
 		if total <= most {
 			for range c.Times {
-				plus(telling.Numeral(c.Each, scene.Ink))
+				plus(telling.Numeral(c.Each, role))
 			}
 			continue
 		}
 		if c.Times == 1 {
-			plus(telling.Numeral(c.Each, scene.Ink))
+			plus(telling.Numeral(c.Each, role))
 			continue
 		}
-		plus(telling.Join(telling.Count(c.Times, scene.Ink), notation.S("×"), telling.Numeral(c.Each, scene.Ink)))
+		plus(telling.Join(telling.Count(c.Times, scene.Ink), notation.S("×"), telling.Numeral(c.Each, role)))
 	}
 	if len(line) == 0 || len(line) == 1 {
-		return telling.Numeral(m.Number, scene.First)
+		return telling.Numeral(m.Number, role)
 	}
-	return telling.Join(line, notation.S("="), telling.Numeral(m.Number, scene.First))
+	return telling.Join(line, notation.S("="), telling.Numeral(m.Number, role))
 }
 
 // sumLine adds hops: 2 + 20 + 45 = 67.

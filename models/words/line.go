@@ -25,7 +25,7 @@ const (
 	LineNegative      = "a number line starts at 0, and this goes below 0"
 	LineLarge         = "a number line goes to 9,999,999"
 	LineFine          = "these parts are too small to be drawn exactly; a number line takes denominators to about 600 and three decimal places"
-	LineFineCommon    = "their common parts would be too small to see; it takes common denominators to 100"
+	LineFineCommon    = "their common parts would be too small to see on a number line; it takes common denominators to 100"
 	LineClose         = "the points would be too close together to tell apart"
 	LineMixes         = "a sum of a decimal and a fraction has no common way of writing; write both as fractions or both as decimals"
 	LineNoSuch        = "the missing number would be less than 0"
@@ -33,6 +33,10 @@ const (
 	LineManyPoints    = "a number line has room for 1 to 6 numbers"
 	LineRoundingKinds = "a number line rounds whole numbers and decimals to the nearest 1, 10, 100 and so on"
 	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
+	LineLongChain     = "a number line has room for a chain of 6 numbers"
+	LineUnlikeChain   = "a number line shows a chain of fractions in the same parts only"
+	LineBothWays      = "a number line shows chains that only add or only take away"
+	LineNoJump        = "a number line shows no jump of 0 in a chain"
 	LineTrainTooFine  = "the hops would be too small to see beside the longest"
 )
 
@@ -146,6 +150,26 @@ func LineJump(m arithmetic.Jump, last bool, a arithmetic.Answer) LineTold {
 		told.Desc.Hidden = hop + " lands on the number that is asked for."
 	}
 	return told
+}
+
+// LineChainStart says where a chain begins and what is to be jumped.
+func LineChainStart(m arithmetic.StartAt, jumps []arithmetic.Jump) LineTold {
+	at := m.At.String()
+	return LineTold{
+		Title: "Start at " + at,
+		Hands: Say("Draw a line and put the counter on ", In(scene.First, at), ". You will jump "+jumpsOnly(jumps)+"."),
+		Ask:   Say("Will the answer be to the right or to the left of ", In(scene.First, at), "?"),
+		Desc:  scene.Same("A number line with a point at " + at + "."),
+	}
+}
+
+// LineChainDesc describes a chain of sums and differences.
+func LineChainDesc(p arithmetic.Problem, m arithmetic.StartAt, jumps []arithmetic.Jump, a arithmetic.Answer, broken bool) scene.Telling {
+	t := lineOf(broken) + " Start at " + m.At.String() + ". Jump "
+	return scene.Telling{
+		Shown:  t + jumpList(jumps, false, a) + ". So " + p.String() + " = " + LineAnswer(a) + ".",
+		Hidden: t + jumpList(jumps, true, a) + ". Where do you land? " + p.String() + " = ?",
+	}
 }
 
 // LineStay tells that nothing is added or taken away.
