@@ -47,16 +47,21 @@ const (
 	leaderRoom = 8
 	askedSide  = 44 // the dashed frame around a question mark
 	nameGap    = 6  // between two names of one place
-	straight   = 8  // how far a label may stand beside its place without a leader
+	straight   = 12 // how far a label may stand beside its place without a leader
+	overEdge   = 8  // how far a label may reach into the margin, to stand at its place
 )
 
 func (l *label) text(x, y int) scene.Text {
 	return scene.Text{X: x, Y: y, Size: l.size, Bold: l.bold, Runs: l.runs}
 }
 
-// plain is another name of the label, in the same size.
-func (l *label) plain(runs []scene.Run, x, y int) scene.Text {
-	return scene.Text{X: x, Y: y, Size: l.size, Runs: runs}
+// plain is another name of the label: in the same size, but a note is small.
+func (l *label) plain(n name, x, y int) scene.Text {
+	size := l.size
+	if n.role == scene.Note {
+		size = scene.Small
+	}
+	return scene.Text{X: x, Y: y, Size: size, Runs: n.runs}
 }
 
 // first is the label without its other names.
@@ -75,7 +80,7 @@ func (l *label) reach() (up, down, side int) {
 		up, down, side = max(up, askedSide/2), max(down, askedSide/2), max(side, askedSide/2)
 	}
 	for _, n := range l.also {
-		side = max(side, (l.plain(n.runs, 0, 0).Box().W+1)/2)
+		side = max(side, (l.plain(n, 0, 0).Box().W+1)/2)
 	}
 	if high := l.beyond(); high > 0 && l.above {
 		up += nameGap + high
@@ -89,7 +94,7 @@ func (l *label) reach() (up, down, side int) {
 func (l *label) beyond() int {
 	high := -nameGap
 	for _, n := range l.also {
-		high += nameGap + l.plain(n.runs, 0, 0).Box().H
+		high += nameGap + l.plain(n, 0, 0).Box().H
 	}
 	return max(0, high)
 }
@@ -100,12 +105,12 @@ func (l *label) alsoAt(x, middle int) []scene.Text {
 	texts := make([]scene.Text, len(l.also))
 	near := l.beyond() / 2 // from the middle to where the next name begins
 	for i, n := range l.also {
-		b := l.plain(n.runs, 0, 0).Box()
+		b := l.plain(n, 0, 0).Box()
 		y := middle - near - b.Y
 		if l.above {
 			y = middle + near - b.Bottom()
 		}
-		texts[i] = l.plain(n.runs, x, y)
+		texts[i] = l.plain(n, x, y)
 		near -= b.H + nameGap
 	}
 	return texts
@@ -157,7 +162,7 @@ type rows struct {
 }
 
 func rowsOf(labels []*label, second []bool) rows {
-	const lo, hi, secondRow, tooWide = scene.Margin - straight, scene.PaperW - scene.Margin + straight, 600, 10_000
+	const lo, hi, secondRow, tooWide = scene.Margin - overEdge, scene.PaperW - scene.Margin + overEdge, 600, 10_000
 	r := rows{at: make([]int, len(labels)), below: make([]int, len(labels)), fits: true}
 	var want, sides, wantSecond, sidesSecond, nth []int
 	for i, l := range labels {

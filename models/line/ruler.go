@@ -49,8 +49,8 @@ func rulerFor(t arithmetic.Stretch, ends [2]int) ruler {
 		r.left, room = brokenLeft, brokenRoom
 	}
 	units := (r.hi - r.lo) / r.unit
-	left := max(r.left, scene.Margin-straight+ends[0])
-	if less := min(lineRight, scene.PaperW-scene.Margin+straight-ends[1]) - left; wideEnough(int64(less), int64(room), units) {
+	left := max(r.left, scene.Margin-overEdge+ends[0])
+	if less := min(lineRight, scene.PaperW-scene.Margin+overEdge-ends[1]) - left; wideEnough(int64(less), int64(room), units) {
 		r.left, room = left, less
 	}
 	r.step = int(int64(room) / units)
