@@ -58,7 +58,7 @@ func TestErrorsOfferAProblemOfTheSameKind(t *testing.T) {
 		"5 - 8":                 "8 − 5",
 		"5 m - 30 cm":           "402 − 178",
 		"402 - 178 x":           "402 − 178",
-		"7 8 9":                 "7 + 8",
+		"7 8 9":                 "7 + 8 + 9",
 		"8 + ? = ?":             "8 + ? = 13",
 		"factors of 1000":       "factors of 100",
 		"1/2 of 7":              "1/2 of 8",
@@ -81,7 +81,7 @@ func TestOneReasonIsGiven(t *testing.T) {
 		"1/2 x 3/4":       "multiplying fractions has no picture here yet",
 		"2.5 x 4":         "multiplying decimals has no picture here yet",
 		"4 ÷ 1/5":         "dividing fractions has no picture here yet",
-		"1/4 + 1/4 + 1/4": "add two numbers at a time",
+		"1/4 + 1/2 × 1/3": "take one step at a time: two numbers and one sign",
 		"7 + ? = 5":       "the missing number would be less than 0",
 		"factors of 1000": "all arrays are shown for numbers up to 200, and 1,000 is more",
 	} {
