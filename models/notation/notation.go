@@ -72,7 +72,8 @@ func (l Line) mixed(i int) bool {
 }
 
 // Runs are the terms as runs of a scene's text, with spaces as a book sets them:
-// none inside a mixed number. Neighbours that look alike are one run.
+// none inside a mixed number. Words and what touches are one run; a number and a
+// sign are each their own, so that the gaps between them come out even.
 func (l Line) Runs() []scene.Run {
 	var runs []scene.Run
 	for i, t := range l {
@@ -83,7 +84,8 @@ func (l Line) Runs() []scene.Run {
 		run := scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck}
 		last := len(runs) - 1
 		switch {
-		case last >= 0 && run.Den == "" && runs[last].Den == "" && run.Role == runs[last].Role && !run.Struck && !runs[last].Struck:
+		case last >= 0 && (space == "" || t.Kind == Word && l[i-1].Kind == Word) &&
+			run.Den == "" && runs[last].Den == "" && run.Role == runs[last].Role && !run.Struck && !runs[last].Struck:
 			runs[last].Text += space + run.Text
 			continue
 		case space == "":

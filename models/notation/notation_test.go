@@ -96,10 +96,19 @@ func TestAMixedNumberHasNoSpaceInside(t *testing.T) {
 	}
 }
 
-func TestNeighborsThatLookAlikeAreOneRun(t *testing.T) {
-	runs := Line{N("8", scene.First), S("×"), N("?", scene.Ink), S("="), N("48", scene.Ink)}.Runs()
-	if len(runs) != 2 || runs[1].Text != " × ? = 48" {
-		t.Errorf("%+v", runs)
+func TestWordsAndBracketsJoinTheirNeighbors(t *testing.T) {
+	for want, l := range map[string]Line{
+		"8| ×| ?| =| 48":  {N("8", scene.First), S("×"), N("?", scene.Ink), S("="), N("48", scene.Ink)},
+		"340| is a ten|":  {N("340", scene.First), W("is a"), W("ten"), {}},
+		"2| ×| (8| +| 7)": {N("2", scene.Ink), S("×"), S("("), N("8", scene.Ink), S("+"), N("7", scene.Ink), S(")")},
+	} {
+		var texts []string
+		for _, r := range l.Runs() {
+			texts = append(texts, r.Text)
+		}
+		if got := strings.Join(texts, "|"); strings.TrimSpace(got) != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
 	}
 	struck := Line{N("1", scene.Ink), {Text: "2", Struck: true}, N("3", scene.Ink)}.Runs()
 	if len(struck) != 3 {
