@@ -23,16 +23,16 @@ type rectangle struct {
 // readArray finds the array in the picture: counters, crates with a number on
 // them, squares of squared paper, or the sides of an area to scale.
 func readArray(s sight, t problems.Truth) error {
+	for _, text := range s.Texts {
+		if strings.Contains(text.Words, "not to scale") {
+			return errUnread
+		}
+	}
 	switch s.problem.Kind {
 	case arithmetic.Factors:
 		return s.readPairs(t)
 	case arithmetic.Claim, arithmetic.Comparison:
 		return errUnread // two arrays beside each other
-	}
-	for _, text := range s.Texts {
-		if strings.Contains(text.Words, "not to scale") {
-			return errUnread
-		}
 	}
 	if r, ok := s.counters(); ok {
 		return s.compareArray(r, t)
@@ -76,12 +76,12 @@ func (s sight) readPairs(t problems.Truth) error {
 	return nil
 }
 
-// counters are the circles. Those that lie apart have a paint of their own.
+// counters are the circles. Those that lie apart are lighter than those in rows.
 func (s sight) counters() (r rectangle, ok bool) {
 	var inside []measure.Circle
 	for _, c := range s.Circles {
 		switch {
-		case s.is(c.Paint, scene.Moved):
+		case s.is(c.Paint, scene.Moved), c.Fill == s.paint[scene.First][0]:
 			r.apart++
 		case s.is(c.Paint, scene.First, scene.Second, scene.Result):
 			inside = append(inside, c)
@@ -113,8 +113,7 @@ func (s sight) squares() (r rectangle, err error) {
 		if len(faces) == 0 {
 			all = f.Box
 		}
-		x, y := min(all.X, f.X), min(all.Y, f.Y)
-		all = measure.Box{X: x, Y: y, W: max(all.Right(), f.Right()) - x, H: max(all.Bottom(), f.Bottom()) - y}
+		all = around(all, f.Box)
 		faces = append(faces, f)
 		if f.Cells() > 1 {
 			cell = f.W / f.Cols()
@@ -135,6 +134,20 @@ func (s sight) squares() (r rectangle, err error) {
 		return r, nil
 	}
 	area := 0
+	if s.problem.Kind == arithmetic.Division {
+		// What is left over lies apart from the array.
+		var apart []measure.Face
+		faces, apart = touching(faces)
+		for i, f := range faces {
+			if i == 0 {
+				all = f.Box
+			}
+			all = around(all, f.Box)
+		}
+		for _, f := range apart {
+			r.apart += int64(f.Cells())
+		}
+	}
 	for _, f := range faces {
 		n := f.Cells()
 		ruled = ruled && cell > 0 && n > 0 && n*cell*cell == f.Area()
@@ -144,6 +157,7 @@ func (s sight) squares() (r rectangle, err error) {
 		}
 		r.count += int64(n)
 	}
+	r.count += r.apart
 	if len(faces) == 0 {
 		return r, nil
 	}
@@ -161,6 +175,29 @@ func (s sight) squares() (r rectangle, err error) {
 		r.rows, r.cols = int64(all.H/cell), int64(all.W/cell)
 	}
 	return r, nil
+}
+
+// touching are the faces that hang together with the largest, and the others.
+func touching(faces []measure.Face) (together, apart []measure.Face) {
+	apart = slices.Clone(faces)
+	slices.SortStableFunc(apart, func(a, b measure.Face) int { return b.Area() - a.Area() })
+	for found := len(apart) > 0; found; {
+		found = false
+		for i, f := range apart {
+			grown := measure.Box{X: f.X - 1, Y: f.Y - 1, W: f.W + 2, H: f.H + 2}
+			if len(together) == 0 || slices.ContainsFunc(together, func(t measure.Face) bool { return grown.Overlaps(t.Box) }) {
+				together, apart, found = append(together, f), slices.Delete(apart, i, i+1), true
+				break
+			}
+		}
+	}
+	return together, apart
+}
+
+// around is the smallest box that holds both.
+func around(a, b measure.Box) measure.Box {
+	x, y := min(a.X, b.X), min(a.Y, b.Y)
+	return measure.Box{X: x, Y: y, W: max(a.Right(), b.Right()) - x, H: max(a.Bottom(), b.Bottom()) - y}
 }
 
 // crate is the number that stands on every one of the faces, where they are all

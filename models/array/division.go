@@ -8,24 +8,27 @@ import (
 	"modeler/models/words"
 )
 
-// division is an array with a side missing:
+// division is an array with a side missing, and what is still to be placed
+// beside it, in tens:
 //
-//	           ? in each row
-//	      ┌  ( o o o o o o o )
-//	 8    │  ( o o o o o o o )      the lines are placed one after another
-//	rows  └  ( o o o o o o o )
+//	           ? in each row       56 to share
+//	      ┌  ( o o o o o     )      o o o o o
+//	 8    │  ( o o o o o     )      o o o o o
+//	rows  └  ( o o o o o     )
+//	                                o o o o o
 //
-//	 2 left over   o o              what is still to be placed, or will not be
+// Until the side is found the rows are as long as they can be, so that their
+// length does not give it away. In the whole story they are as long as they are,
+// and what is left over lies under them.
 type division struct {
 	story
 	set   arithmetic.SetOut
 	read  arithmetic.ReadSide
 	lines []arithmetic.PlacePart // where the side is built from parts
 	said  words.ArrayShare
+	free  scene.Box // the places for what comes, as large as they can be
+	wait  waiting
 }
-
-// heapMost is how many counters are drawn one by one while they wait.
-const heapMost = 120
 
 // emptyColumns is how long the bands are, in counters, when nothing comes in them.
 const emptyColumns = 5
@@ -79,22 +82,7 @@ func (d *division) plan(w arithmetic.Working) {
 		d.rows, d.cols = line, []int64{d.set.Side}
 	}
 	d.count = d.set.Total
-	free := room{height: 400, plain: d.set.Total > heapMost}
-	if len(d.lines) > 0 {
-		free.right = d.partNameRoom()
-	} else if d.set.Grouping {
-		free.right = 70 // the running totals
-	}
-	// The counters are as large as the array and what waits under it allow.
-	const least, tall = 32, 520
-	bare := d.plot
-	for free.size = largestCounter; ; free.size -= 4 {
-		d.plot = bare
-		d.choose(free)
-		if d.look != inCounters || free.size <= least || d.box().H+d.restTall(d.set.Total) <= tall {
-			return
-		}
-	}
+	d.laySteps()
 }
 
 // step tells one move; placed counts the parts placed so far.
@@ -140,6 +128,9 @@ func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
 			telling.Join(number(d.found[*placed].Rows), "×", number(d.found[*placed].Cols), "=", area),
 			telling.Join(number(m.Before), "−", area, "=", number(m.Left)))
 		*placed++
+		if d.bothNamed() {
+			d.sideAsked(s)
+		}
 		d.placed(s, *placed, true)
 		d.rest(s, m.Left, false)
 	case arithmetic.ReadSide:
@@ -162,12 +153,14 @@ func (d *division) answerLines() []notation.Line {
 }
 
 // partLine is 100 + 30 + 8 in the roles of the parts.
-func (d *division) partLine() notation.Line {
+func (d *division) partLine() notation.Line { return telling.Chain("+", d.partTerms()...) }
+
+func (d *division) partTerms() []notation.Line {
 	var parts []notation.Line
 	for k, part := range d.lines {
 		parts = append(parts, notation.Line{telling.Count(part.Part, roleAt(k, 0))})
 	}
-	return telling.Chain("+", parts...)
+	return parts
 }
 
 func number(n int64) notation.Term { return telling.Count(n, scene.Ink) }

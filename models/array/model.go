@@ -122,7 +122,7 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	l := statement{of: scene.OfAnswer}
 	answer := telling.Numeral(w.Answer.Number, scene.Result)
 	if w.Answer.Remainder > 0 {
-		answer = telling.Join(answer, notation.W("r"), telling.Count(w.Answer.Remainder, scene.Moved))
+		answer = telling.Join(answer, notation.W("r"), telling.Count(w.Answer.Remainder, scene.First))
 	}
 	switch p.Kind {
 	case arithmetic.Missing:
@@ -142,7 +142,7 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	stem := written(p.Left, notation.Term{})
 	l.asked, l.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
 	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: words.Asked(p)}
-	if p.Kind == arithmetic.Product || p.Kind == arithmetic.Division {
+	if p.Kind != arithmetic.PartOf {
 		l.stem = stem
 	}
 	return l

@@ -1,7 +1,6 @@
 package array
 
 import (
-	"modeler/arithmetic"
 	"modeler/models/scene"
 	"modeler/models/telling"
 )
@@ -23,7 +22,12 @@ func blanked(words string) caption { return caption{words, scene.Hidden, scene.H
 // beside draws a bracket along some height to the left of the array, and beside
 // it a number with a word under it. word may be empty.
 func (p *plot) beside(s *scene.Scene, y1, y2 int, word string, names ...caption) {
-	x := p.x[0] - bandEdge - toBrace
+	p.besideBy(s, 0, y1, y2, word, names...)
+}
+
+// besideBy is beside, with the bracket so much further left.
+func (p *plot) besideBy(s *scene.Scene, out, y1, y2 int, word string, names ...caption) {
+	x := p.x[0] - bandEdge - toBrace - out
 	s.Draw(scene.Note, scene.Fine, scene.Polyline{{X: x, Y: y1 + 2}, {X: x - braceDeep, Y: y1 + 2}, {X: x - braceDeep, Y: y2 - 2}, {X: x, Y: y2 - 2}})
 	wide := scene.Advance(word, scene.Small, false)
 	for _, n := range names {
@@ -47,12 +51,23 @@ func (p *plot) rowsBeside(s *scene.Scene, names ...caption) {
 	if len(names) > 0 && names[0].words == "1" {
 		word = "row"
 	}
-	p.beside(s, b.Y, b.Bottom(), word, names...)
+	p.besideBy(s, p.outerLeft(), b.Y, b.Bottom(), word, names...)
 }
 
 // above draws a bracket over some width of the array, and a name over it.
 func (p *plot) above(s *scene.Scene, x1, x2 int, size int, names ...caption) {
-	y := p.y[0] - toBrace
+	p.aboveBy(s, 0, x1, x2, size, names...)
+}
+
+// aboveAll names the length of a row.
+func (p *plot) aboveAll(s *scene.Scene, names ...caption) {
+	b := p.box()
+	p.aboveBy(s, p.outerUp(), b.X, b.Right(), scene.Small, names...)
+}
+
+// aboveBy is above, with the bracket so much higher.
+func (p *plot) aboveBy(s *scene.Scene, up, x1, x2, size int, names ...caption) {
+	y := p.y[0] - toBrace - up
 	s.Draw(scene.Note, scene.Fine, scene.Polyline{{X: x1 + 2, Y: y}, {X: x1 + 2, Y: y - braceDeep}, {X: x2 - 2, Y: y - braceDeep}, {X: x2 - 2, Y: y}})
 	y -= braceDeep + toName + size*62/100
 	for _, n := range names {
@@ -67,17 +82,17 @@ func (p *plot) above(s *scene.Scene, x1, x2 int, size int, names ...caption) {
 	}
 }
 
-// sides names the parts of both sides with their numbers.
-func (p *plot) sides(s *scene.Scene) {
-	if len(p.rows) == 1 {
-		p.rowsBeside(s, caption{words: arithmetic.Grouped(p.rows[0])})
-	} else {
-		for i, r := range p.rows {
-			p.beside(s, p.y[i], p.y[i]+p.h[i], "", caption{words: arithmetic.Grouped(r)})
-		}
+// reach draws on the brackets of both sides to the array, across the room where
+// the parts will be named.
+func (p *plot) reach(s *scene.Scene) {
+	b := p.box()
+	if up := p.outerUp(); up > 0 {
+		y := p.y[0] - toBrace
+		s.Draw(scene.Note, scene.Fine, scene.Line{X1: b.X + 2, Y1: y - up, X2: b.X + 2, Y2: y}, scene.Line{X1: b.Right() - 2, Y1: y - up, X2: b.Right() - 2, Y2: y})
 	}
-	for j, c := range p.cols {
-		p.above(s, p.x[j], p.x[j]+p.w[j], scene.Middle, caption{words: arithmetic.Grouped(c)})
+	if out := p.outerLeft(); out > 0 {
+		x := p.x[0] - bandEdge - toBrace
+		s.Draw(scene.Note, scene.Fine, scene.Line{X1: x - out, Y1: b.Y + 2, X2: x, Y2: b.Y + 2}, scene.Line{X1: x - out, Y1: b.Bottom() - 2, X2: x, Y2: b.Bottom() - 2})
 	}
 }
 

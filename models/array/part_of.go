@@ -1,6 +1,8 @@
 package array
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/fraction"
 	"modeler/models/notation"
@@ -71,7 +73,8 @@ func (a *partOf) plan() {
 		bars.rows, bars.parts = append(bars.rows, 1), append(bars.parts, a.mark.Each)
 	}
 	left := bars.nameRoom()
-	bars.sketch(scene.PaperW-2*scene.Margin-left-free.right, room{height: int(a.set.Side) * min(64, max(44, free.height/int(a.set.Side)))})
+	bars.sketch(scene.PaperW-2*scene.Margin-left-free.right, scene.Small, smallEdge, free)
+	bars.h = slices.Repeat([]int{min(64, max(44, free.height/int(a.set.Side)))}, len(bars.rows))
 	bars.place(scene.Margin + left + (scene.PaperW-2*scene.Margin-left-free.right-bars.width())/2)
 	a.plot = bars
 }

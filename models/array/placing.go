@@ -9,9 +9,8 @@ import (
 
 // known names the side that the problem gives.
 func (d *division) known(s *scene.Scene) {
-	b := d.box()
 	if d.set.Grouping {
-		d.above(s, b.X, b.Right(), scene.Small, caption{words: words.ArrayEach(arithmetic.Grouped(d.set.Side))})
+		d.aboveAll(s, caption{words: words.ArrayEach(arithmetic.Grouped(d.set.Side))})
 		return
 	}
 	d.rowsBeside(s, caption{words: arithmetic.Grouped(d.set.Side)})
@@ -19,38 +18,55 @@ func (d *division) known(s *scene.Scene) {
 
 // sideAsked puts the question mark at the side that is not known.
 func (d *division) sideAsked(s *scene.Scene) {
-	b := d.box()
 	if d.set.Grouping {
-		d.rowsBeside(s, caption{words: "?", role: scene.Hidden})
+		d.besideBy(s, d.outerLeft(), d.free.Y, d.free.Bottom(), rowsName, caption{words: "?", role: scene.Hidden})
 		return
 	}
-	d.above(s, b.X, b.Right(), scene.Small, caption{words: words.ArrayEach("?"), role: scene.Hidden})
+	d.aboveBy(s, d.outerUp(), d.free.X, d.free.Right(), scene.Small, caption{words: words.ArrayEach("?"), role: scene.Hidden})
 }
 
 // sideFound names the side that was found.
 func (d *division) sideFound(s *scene.Scene) {
-	b, found := d.box(), arithmetic.Grouped(d.read.Found)
+	found := arithmetic.Grouped(d.read.Found)
 	if d.set.Grouping {
 		d.rowsBeside(s, revealed(found, scene.Result), blanked("?"))
 		return
 	}
-	d.above(s, b.X, b.Right(), scene.Small, revealed(words.ArrayEach(found), scene.Result), blanked(words.ArrayEach("?")))
+	d.aboveAll(s, revealed(words.ArrayEach(found), scene.Result), blanked(words.ArrayEach("?")))
 }
 
-// frame draws the places before anything is in them: a band for each row when
-// the rows are known, the band of one row when they are not, or a dashed outline.
+// bothNamed reports whether the side that was asked for has room for its own name
+// outside those of its parts.
+func (d *division) bothNamed() bool { return d.outerUp() > 0 || d.outerLeft() > 0 }
+
+// frame draws the places before anything is in them: a place for each row when
+// the rows are known, the place of one row when they are not, or the outline of
+// all of them, open where it may go on.
 func (d *division) frame(s *scene.Scene) {
-	if d.look == inCounters {
-		rows := int(d.set.Side)
-		if d.set.Grouping {
-			rows = 1
-		}
-		d.bands(s, rows)
+	if d.look != inCounters {
+		d.open(s, scene.Item{Role: scene.Hidden, Finish: scene.Dashed})
+		d.drawNote(s)
 		return
 	}
-	b := d.box()
-	s.Draw(scene.Hidden, scene.Dashed, scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H})
-	d.drawNote(s)
+	rows := int(d.set.Side)
+	if d.set.Grouping {
+		rows = 1
+	}
+	for k := range rows {
+		s.Draw(scene.Note, scene.Outline, scene.Rect{
+			X: d.free.X - bandEdge, Y: d.free.Y + k*d.rise + rowGap/2, W: d.free.W + 2*bandEdge, H: d.rise - rowGap, Round: 12,
+		})
+	}
+}
+
+// open draws the outline of the places, open on the side where they may go on.
+func (d *division) open(s *scene.Scene, it scene.Item) {
+	b := d.free
+	it.Shape = scene.Polyline{{X: b.Right(), Y: b.Y}, {X: b.X, Y: b.Y}, {X: b.X, Y: b.Bottom()}, {X: b.Right(), Y: b.Bottom()}}
+	if d.set.Grouping {
+		it.Shape = scene.Polyline{{X: b.X, Y: b.Bottom()}, {X: b.X, Y: b.Y}, {X: b.Right(), Y: b.Y}, {X: b.Right(), Y: b.Bottom()}}
+	}
+	s.Add(it)
 }
 
 // dealt draws the lines placed one by one: those before from at home, the rest
@@ -104,13 +120,10 @@ func (d *division) ruled() int {
 
 // placed draws the first parts, the last of them as just placed.
 func (d *division) placed(s *scene.Scene, count int, moved bool) {
-	d.frame(s)
-	if d.set.Grouping {
-		rows := int64(0)
-		for _, part := range d.lines[:count] {
-			rows += part.Part
-		}
-		d.bands(s, int(min(rows, 12)))
+	if moved {
+		d.frame(s)
+	} else {
+		d.drawNote(s)
 	}
 	for k, f := range d.found[:count] {
 		it := scene.Item{Role: roleAt(f.Row, f.Col), Of: d.of}
@@ -118,6 +131,9 @@ func (d *division) placed(s *scene.Scene, count int, moved bool) {
 			it.Role = scene.Moved
 		}
 		d.fill(s, f.Row, f.Col, it)
+		if len(d.lines) == 1 && !moved {
+			continue // the part is the side, which has been named
+		}
 		name := caption{words: arithmetic.Grouped(d.lines[k].Part), role: roleAt(f.Row, f.Col)}
 		if d.set.Grouping {
 			d.beside(s, d.y[k], d.y[k]+d.h[k], "", name)
@@ -130,19 +146,19 @@ func (d *division) placed(s *scene.Scene, count int, moved bool) {
 
 // done draws everything placed and the side that was found.
 func (d *division) done(s *scene.Scene) {
+	if len(d.lines) < 2 || d.bothNamed() {
+		d.sideFound(s)
+	}
 	switch {
 	case len(d.lines) > 0:
 		d.placed(s, len(d.lines), false)
 		d.cuts(s, scene.Ink)
 	case d.read.Found == 0:
 		d.frame(s)
-		d.sideFound(s)
 	case d.look == inCounters:
-		d.frame(s)
-		d.sideFound(s)
+		d.bands(s, int(max(sumOf(d.rows), 1)))
 		d.dealt(s, int(d.read.Found), int(d.read.Found), d.sum)
 	default:
-		d.sideFound(s)
 		d.undivided(s, scene.Item{Role: scene.First, Of: d.of})
 		d.drawNote(s)
 	}

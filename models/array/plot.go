@@ -1,6 +1,8 @@
 package array
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/models/scene"
 )
@@ -38,6 +40,9 @@ type plot struct {
 	value      int64   // what one counter or crate is worth
 	x, w       []int   // left edge and width of every part of the columns
 	y, h       []int   // top edge and height of every part of the rows
+	outer      bool    // whether columns in parts are named whole too, over their names
+	outerRows  bool    // likewise rows
+	down       int     // how much lower than plotTop the array begins
 	step, rise int     // of counters and crates: from one to the next along a row, and from row to row
 	size       int     // of counters: the diameter; of crates: the height
 	across     int     // of crates: the width
@@ -47,8 +52,10 @@ type plot struct {
 type room struct {
 	right  int  // kept free for names to the right of the array
 	height int  // the most that the array may take
-	size   int  // the largest counter, largestCounter or less
+	size   int  // the largest counter or square, largestCounter or less
 	plain  bool // no counters: parts on both sides, whose products stand inside
+	bare   bool // sides in parts are not named whole
+	left   bool // the array stands at the left of its room, not in the middle
 }
 
 // largestCounter is how far across a counter is at most: a small array fills the
@@ -60,6 +67,7 @@ const (
 	toBrace   = 10                // from the array to the bracket of a side
 	braceDeep = 10                // depth of a bracket
 	toName    = 8                 // from a bracket to its name
+	outerTall = 62                // from a bracket over parts to the one over all of them
 	partGap   = 14                // between two parts of counters
 	rowGap    = 8                 // between the bands of two rows
 	bandEdge  = 8                 // a band is wider than its row by this at each end
@@ -68,29 +76,76 @@ const (
 // choose takes the look that shows most and still fits, and places the array.
 // The sides must not be 0.
 func (p *plot) choose(free room) {
+	p.outer, p.outerRows = !free.bare, !free.bare
 	left := p.nameRoom()
 	avail := scene.PaperW - 2*scene.Margin - left - free.right
+	if m, n := sumOf(p.rows), sumOf(p.cols); free.plain && max(m, n) <= 200 && int(n)*leastScale > avail {
+		// Rather to scale than with the number of all rows.
+		p.outerRows = false
+		if narrow := p.nameRoom(); int(n)*leastScale <= avail+left-narrow {
+			avail, left = avail+left-narrow, narrow
+		} else {
+			p.outerRows = true
+		}
+	}
 	m, n := sumOf(p.rows), sumOf(p.cols)
 	switch {
 	case p.value > 1:
 		p.crates(avail, free)
 	case !free.plain && m <= 12 && n <= 20 && p.counters(avail, free):
 	case m <= 60 && n <= 60 && p.toScale(inSquares, avail, free, 16):
-	case m <= 200 && n <= 200 && p.toScale(inScale, avail, free, 5):
+	case m <= 200 && n <= 200 && p.toScale(inScale, avail, free, leastScale):
 	default:
 		avail += free.right // a sketch has room for all names inside
-		p.sketch(avail, free)
+		if !p.sketch(avail, scene.Middle, plateEdge, free) {
+			p.outerRows = false
+			avail, left = avail+left-p.nameRoom(), p.nameRoom()
+			_ = p.sketch(avail, scene.Middle, plateEdge, free) || p.sketch(avail, scene.Small, smallEdge, free)
+		}
+	}
+	if free.left {
+		avail = p.width()
 	}
 	p.place(scene.Margin + left + (avail-p.width())/2)
 }
 
-// nameRoom is the room for the bracket and the name of the rows.
+// leastScale is the least side of one thing in an area to scale.
+const leastScale = 5
+
+// nameRoom is the room for the brackets and the names of the rows.
 func (p *plot) nameRoom() int {
-	wide := scene.Advance(rowsName, scene.Small, false)
-	for _, r := range append([]int64{sumOf(p.rows)}, p.rows...) {
+	wide := max(scene.Advance(rowsName, scene.Small, false), scene.Advance(arithmetic.Grouped(sumOf(p.rows)), scene.Middle, true))
+	if p.outerLeft() == 0 {
+		wide = max(wide, p.partNamesWide())
+	}
+	return p.outerLeft() + wide + toName + braceDeep + toBrace + bandEdge
+}
+
+// outerLeft is how far left of the names of the parts of the rows the bracket of
+// all rows stands.
+func (p *plot) outerLeft() int {
+	if !p.outerRows || len(p.rows) == 1 {
+		return 0
+	}
+	return p.partNamesWide() + toName + braceDeep
+}
+
+// partNamesWide is the room for the numbers of the parts of the rows.
+func (p *plot) partNamesWide() int {
+	wide := 0
+	for _, r := range p.rows {
 		wide = max(wide, scene.Advance(arithmetic.Grouped(r), scene.Middle, true))
 	}
-	return wide + toName + braceDeep + toBrace + bandEdge
+	return wide
+}
+
+// outerUp is how far above the names of the parts of the columns the bracket of
+// all columns stands.
+func (p *plot) outerUp() int {
+	if !p.outer || len(p.cols) == 1 {
+		return 0
+	}
+	return outerTall
 }
 
 // rowsName is the longer form of the word under the number of rows.
@@ -111,6 +166,7 @@ func (p *plot) counters(avail int, free room) bool {
 	}
 	step := d + max(apart, d/(share-1))
 	p.look, p.size, p.step, p.rise = inCounters, d, step, step+rowGap
+	p.w, p.h = nil, nil
 	p.measure(p.step, p.rise)
 	return true
 }
@@ -129,7 +185,7 @@ func (p *plot) crates(avail int, free room) {
 func (p *plot) toScale(l look, avail int, free room, least int) bool {
 	const most, thin = 40, 12
 	m, n := int(sumOf(p.rows)), int(sumOf(p.cols))
-	unit := min(avail/n, free.height/m, most)
+	unit := min(avail/n, free.height/m, free.size, most)
 	if unit < least || unit*min(m, n) < thin {
 		return false
 	}
@@ -169,20 +225,66 @@ func (p *plot) legible() bool {
 	return true
 }
 
-func (p *plot) sketch(avail int, free room) {
-	const wide, high, most = 220, 120, 480
-	p.look, p.w, p.h = inSketch, nil, nil
-	w := min(wide, avail/len(p.cols))
+// sketch makes parts of more worth wider and higher, but not to scale. It fails
+// where names of that size, with so much to the edges of their plates, have no
+// room.
+func (p *plot) sketch(avail, size, edge int, free room) bool {
+	const wide, high, most = 200, 110, 480
+	p.look = inSketch
+	p.h = inOrder(p.rows, slices.Repeat([]int{insideTall}, len(p.rows)), high, free.height)
+	p.w = inOrder(p.cols, p.cellsWide(size, edge), wide, avail)
 	if len(p.cols) == 1 {
-		w = min(most, avail)
+		p.w = []int{min(most, avail)}
 	}
-	h := min(high, free.height/len(p.rows))
-	for range p.cols {
-		p.w = append(p.w, w)
+	return p.w != nil
+}
+
+// cellsWide is the width that each part of the columns needs for its names.
+func (p *plot) cellsWide(size, edge int) []int {
+	const apart = 8
+	var widths []int
+	for j, c := range p.cols {
+		wide := scene.Advance(arithmetic.Grouped(c), scene.Middle, true) + 2*apart
+		for k := j; k < len(p.parts); k += len(p.cols) {
+			wide = max(wide, scene.Advance(arithmetic.Grouped(p.parts[k]), size, true)+2*edge+apart)
+		}
+		widths = append(widths, wide)
 	}
-	for range p.rows {
-		p.h = append(p.h, h)
+	return widths
+}
+
+// inOrder are lengths for numbers: a larger number has a longer one where there
+// is room, and equal ones have equal lengths. The shortest is first at most, none
+// is less than its own least, and together they fit in all; nil when they cannot.
+func inOrder(numbers []int64, least []int, first, all int) []int {
+	ranked := slices.Clone(numbers)
+	slices.Sort(ranked)
+	ranked = slices.Compact(ranked)
+	for grow := 16; grow >= 10; grow-- { // tenths of the next shorter
+		for shortest := first; shortest >= first/2; shortest -= 10 {
+			lengths, sum := make([]int, len(numbers)), 0
+			l := shortest
+			for rank, n := range ranked {
+				if rank > 0 {
+					l = l * grow / 10
+				}
+				for i := range numbers {
+					if numbers[i] == n {
+						l = max(l, least[i])
+					}
+				}
+				for i := range numbers {
+					if numbers[i] == n {
+						lengths[i], sum = l, sum+l
+					}
+				}
+			}
+			if sum <= all {
+				return lengths
+			}
+		}
 	}
+	return nil
 }
 
 // measure makes every part as wide and high as its number says.
@@ -202,7 +304,8 @@ func (p *plot) place(left int) {
 	if p.look <= inCrates {
 		gap = partGap
 	}
-	x, y := left, plotTop
+	p.x, p.y = nil, nil
+	x, y := left, plotTop+p.outerUp()+p.down
 	for _, w := range p.w {
 		p.x = append(p.x, x)
 		x += w + gap

@@ -17,6 +17,7 @@ type story struct {
 	split bool
 	given bool // the split is given by the problem
 	whole arithmetic.LayRows
+	air   int   // kept free under the array
 	count int64 // how many counters or crates there are
 	found []arithmetic.FindPart
 }
@@ -74,6 +75,7 @@ func (a *story) plan(w arithmetic.Working) {
 			}
 		case arithmetic.SplitSides:
 			a.rows, a.cols, a.split, a.given = m.Rows, m.Cols, true, i == 0
+			free.bare = a.given
 			free.plain = len(a.rows) > 1 && len(a.cols) > 1
 		case arithmetic.CountTens:
 			a.parts, a.sum = []int64{m.Product}, m.Product
@@ -97,11 +99,12 @@ func (a *story) plan(w arithmetic.Working) {
 func (a *story) partNameRoom() int {
 	switch {
 	case len(a.rows) > 1 && len(a.cols) > 1:
+		const most = 140 // wider ones stand in parts that are wide enough
 		wide := 0
 		for i := range a.rows {
 			wide = max(wide, scene.Advance(arithmetic.Grouped(a.parts[(i+1)*len(a.cols)-1]), scene.Middle, true))
 		}
-		return min(outside+wide, 90) // wider ones stand in parts that are wide enough
+		return min(leader+wide+2*plateEdge, most)
 	case len(a.rows) > 1:
 		wide := 0
 		for _, fact := range a.facts() {
@@ -231,6 +234,10 @@ func (a *story) wholeStory(moves []arithmetic.Move) *scene.Scene {
 			line = a.longLine()
 		}
 	}
-	telling.Equation(s, a.foot(false)-8, a.asked, line)
+	bottom := a.foot(false) - 8
+	if a.split && len(line) == len(a.answered) {
+		bottom = sumBelow(s, bottom, a.terms())
+	}
+	telling.Equation(s, bottom, a.asked, line)
 	return s
 }

@@ -9,93 +9,80 @@ import (
 )
 
 const (
-	restGap   = 18 // from the array, or what is named under it, to what waits
+	restGap   = 18 // from the array, or what is named under it, to what lies under that
 	restNames = 46 // the name of what waits, over it
-	restBox   = 64 // height of the box for what waits when it is not counters
 )
-
-// restTop is where what waits begins.
-func (d *division) restTop() int {
-	return d.foot(false) + restGap - 8
-}
-
-// heap is the layout of counters that wait: how many stand in a row, and from
-// one to the next.
-func (d *division) heap() (across, step int) {
-	const apart, share = 3, 9 // between two counters: so many units, or one part of them in so many
-	step = d.size + max(apart, d.size/share)
-	across = (scene.PaperW - 2*scene.Margin - heapGap) / step
-	return min(across-across%10, 20), step
-}
-
-// heapGap stands between the tenth and the eleventh counter of a row.
-const heapGap = 10
-
-// loose is the layout of squares that wait, to the scale of the array: how many
-// stand in a row.
-func (d *division) loose() int { return (scene.PaperW - 2*scene.Margin) / d.plot.step }
-
-// restTall is the height of what waits when it is n.
-func (d *division) restTall(n int64) int {
-	across, step := 0, d.plot.step
-	switch {
-	case n == 0:
-		return 0
-	case d.look == inSketch:
-		return restBox
-	case d.look == inCounters:
-		across, step = d.heap()
-	default:
-		across = d.loose()
-	}
-	return restNames + (int(n)+across-1)/across*step
-}
 
 // rest draws what is still to be placed, or what is left over in the end.
 func (d *division) rest(s *scene.Scene, n int64, over bool) {
-	if n == 0 {
-		return
-	}
-	y, role, label := d.restTop(), scene.First, words.ArrayLeft(arithmetic.Grouped(n))
+	w, label := d.wait, words.ArrayLeft(arithmetic.Grouped(n))
 	switch {
+	case n == 0:
+		label = words.ArrayNoneLeft
 	case over:
-		role, label = scene.Moved, words.ArrayLeftOver(arithmetic.Grouped(n))
+		label = words.ArrayLeftOver(arithmetic.Grouped(n))
 	case n == d.set.Total:
-		label = words.ArrayInAll(arithmetic.Grouped(n))
+		label = words.ArrayWaits(d.set)
 	}
-	if d.look == inSketch {
-		const wide = 320
-		x := scene.PaperW/2 - wide/2
-		s.Add(scene.Item{Shape: scene.Rect{X: x, Y: y, W: wide, H: restBox, Round: 12}, Role: role, Finish: scene.Outline, Of: d.of, Worth: fraction.Whole(n)})
-		s.Add(telling.Text(role, scene.PaperW/2, y+restBox/2, scene.Small, label))
+	role := scene.First
+	if n == 0 {
+		role = scene.Note
+	}
+	switch {
+	case w.bowl && n > looseMost:
+		d.bowl(s, n, label)
+		return
+	case w.bowl && n == 0:
+		s.Add(telling.Text(role, w.x+bowlWide/2, w.y+bowlTall/2, scene.Small, label))
+		return
+	case w.bowl:
+		d.loose(s, n, label)
 		return
 	}
-	s.Add(telling.Text(role, scene.PaperW/2, y+restNames/2-4, scene.Small, label))
-	y += restNames
+	s.Add(telling.Text(role, w.middle, w.y-restNames/2, scene.Small, label))
 	if d.look != inCounters {
-		d.restSquares(s, y, int(n), role)
+		d.restSquares(s, w.x, w.y, w.across, int(n))
 		return
-	}
-	across, step := d.heap()
-	x := scene.PaperW/2 - min(across, int(n))*step/2
-	if across > 10 && n > 10 {
-		x -= heapGap / 2
 	}
 	for k := range int(n) {
-		d.piece(s, x+k%across*step+k%across/10*heapGap+step/2, y+k/across*step+step/2, worth(scene.Item{Role: role, Of: d.of}, 1))
+		at := w.seat(k)
+		s.Add(worth(scene.Item{Shape: scene.Circle{X: at.X, Y: at.Y, R: d.size / 2}, Role: scene.First, Of: d.of}, 1))
+	}
+}
+
+// bowl draws many as a bowl with their number on it.
+func (d *division) bowl(s *scene.Scene, n int64, label string) {
+	const lean = 24
+	x, y := d.wait.x, d.wait.y
+	s.Add(worth(scene.Item{
+		Shape: scene.Polygon{{X: x, Y: y}, {X: x + bowlWide, Y: y}, {X: x + bowlWide - lean, Y: y + bowlTall}, {X: x + lean, Y: y + bowlTall}},
+		Role:  scene.First, Of: d.of,
+	}, n))
+	s.Add(telling.Text(scene.First, x+bowlWide/2, y+bowlTall/2, scene.Small, label))
+}
+
+// looseMost are as many as are drawn one by one where the array is drawn without
+// single squares.
+const looseMost = 20
+
+// loose draws a few that are left, large enough to be counted, with their name
+// over them.
+func (d *division) loose(s *scene.Scene, n int64, label string) {
+	const across, step, gap = 28, 34, 12
+	wide := int(n)*step + int(n-1)/5*gap
+	x, y := scene.PaperW/2-wide/2, d.wait.y
+	s.Add(telling.Text(scene.First, scene.PaperW/2, y+restNames/2-8, scene.Small, label))
+	for k := range int(n) {
+		s.Add(worth(scene.Item{Shape: scene.Circle{X: x + k*step + k/5*gap + step/2, Y: y + restNames + across/2, R: across / 2}, Role: scene.First, Of: d.of}, 1))
 	}
 }
 
 // restSquares draws squares that wait in full rows and one that is not full, to
 // the scale of the array.
-func (d *division) restSquares(s *scene.Scene, y, n int, role scene.Role) {
-	across, unit := d.loose(), d.plot.step
+func (d *division) restSquares(s *scene.Scene, x, y, across, n int) {
+	unit := d.plot.step
 	block := func(y, cols, rows int) {
-		g := scene.Grid{X: scene.PaperW/2 - min(across, n)*unit/2, Y: y, W: cols * unit, H: rows * unit, Cols: cols, Rows: rows}
-		if d.look == inScale {
-			g.Cols, g.Rows = 1, 1
-		}
-		s.Add(scene.Item{Shape: g, Role: role, Of: d.of, Worth: fraction.Whole(int64(cols * rows))})
+		s.Add(worth(scene.Item{Shape: scene.Grid{X: x, Y: y, W: cols * unit, H: rows * unit, Cols: cols, Rows: rows}, Role: scene.First, Of: d.of}, int64(cols*rows)))
 	}
 	if rows := n / across; rows > 0 {
 		block(y, across, rows)
@@ -105,54 +92,105 @@ func (d *division) restSquares(s *scene.Scene, y, n int, role scene.Role) {
 	}
 }
 
-// stepFoot is the height of every step: room for the whole total to wait, which
-// is the most that ever does.
+// stepFoot is the height of every step: room for the array and for the whole
+// total to wait, which is the most that ever does.
 func (d *division) stepFoot() int {
-	return d.restTop() + d.restTall(d.set.Total) + scene.Margin
+	tall := d.waitTall(int(d.set.Total))
+	if d.wait.bowl {
+		tall = max(tall, restNames+looseTall)
+	}
+	return max(d.foot(false), d.free.Bottom()+8, d.wait.y+tall) + scene.Margin
+}
+
+// looseTall is the height of a line of loose ones.
+const looseTall = 32
+
+// layWhole places the array by itself, with what is left over under it.
+func (d *division) layWhole() *division {
+	w := *d
+	w.air = 0
+	bare := d.plot
+	bare.x, bare.y, bare.w, bare.h = nil, nil, nil, nil
+	for size := largestCounter; ; size -= 4 {
+		w.plot = bare
+		w.choose(room{height: stepsTall, size: size, plain: d.look != inCounters, right: d.namesRight()})
+		w.wait = waiting{across: 10, step: w.size + max(6, w.size/5), gap: 12}
+		if w.look != inCounters {
+			w.wait = waiting{across: 20, step: w.plot.step}
+		}
+		if w.look > inSquares {
+			w.wait.bowl = true
+		}
+		if w.look != inCounters || size <= 24 || w.box().H+w.waitTall(int(d.read.Left)) <= stepsTall {
+			break
+		}
+	}
+	w.free = w.box()
+	left := min(int(d.read.Left), w.wait.across) // in the first line
+	w.wait.middle = scene.PaperW / 2
+	w.wait.x, w.wait.y = w.wait.middle-(left*w.wait.step+max(0, left-1)/5*w.wait.gap)/2, w.foot(false)+restGap+restNames
+	if w.wait.bowl {
+		w.wait.x, w.wait.y = scene.PaperW/2-bowlWide/2, w.foot(false)+restGap
+	}
+	return &w
 }
 
 // wholeDivision is the one picture. With the answer hidden it is the side and
 // the total that are given, and the question mark.
 func (d *division) wholeDivision() *scene.Scene {
+	w := d.layWhole()
 	s := &scene.Scene{Title: d.title, Desc: d.said.Story(d.read, d.lines)}
 	full := &scene.Scene{}
-	d.done(full)
-	d.rest(full, d.read.Left, true)
+	w.known(full)
+	w.done(full)
+	bottom := w.foot(false) - 8
+	if d.read.Left > 0 {
+		w.rest(full, d.read.Left, true)
+		bottom = w.wait.y + w.waitTall(int(d.read.Left))
+		if w.wait.bowl && d.read.Left <= looseMost {
+			bottom = w.wait.y + restNames + looseTall
+		}
+	}
 	for _, it := range full.Items {
 		if it.When != scene.HiddenOnly {
 			it.When = scene.ShownOnly
 			s.Add(it)
 		}
 	}
-	posed := &scene.Scene{}
-	d.sideAsked(posed)
-	b := d.box()
-	posed.Add(scene.Item{Shape: scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H, Round: 4}, Role: scene.Hidden, Finish: scene.Dashed, Of: d.of, Worth: fraction.Whole(d.set.Total)})
-	label := telling.Text(scene.Ink, b.X+b.W/2, b.Y+b.H/2, scene.Small, words.ArrayInAll(arithmetic.Grouped(d.set.Total)))
-	if label.Shape.Box().W > b.W-8 || b.H < 40 {
-		t := label.Shape.(scene.Text)
-		t.Y = b.Bottom() + restGap + 12
-		t.X = max(t.X, scene.Margin+t.Width()/2+1)
-		label.Shape = t
-	}
-	posed.Add(label)
-	for _, it := range posed.Items {
-		it.When = scene.HiddenOnly
-		s.Add(it)
-	}
-	d.known(s)
+	bottom = max(bottom, plotTop+askedLeast)
+	telling.AddPart(s, scene.HiddenOnly, d.posed(bottom))
 	line := d.answered
-	if len(d.lines) > 1 && d.stem != nil {
-		long := telling.Join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
-		if telling.EquationFits(long) {
+	if len(d.lines) > 1 {
+		long := line
+		if d.stem != nil {
+			long = telling.Join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
+		}
+		if d.stem != nil && telling.EquationFits(long) {
 			line = long
+		} else {
+			bottom = sumBelow(s, bottom, d.partTerms())
 		}
 	}
-	bottom := d.restTop() + d.restTall(d.read.Left)
-	if d.read.Left == 0 {
-		bottom -= restGap
-	}
-	telling.Equation(s, max(bottom, label.Shape.Box().Bottom()), d.asked, line)
+	telling.Equation(s, bottom, d.asked, line)
+	return s
+}
+
+// askedLeast is the least height of what is asked.
+const askedLeast = 110
+
+// posed is what is given and the question: rows of the size that is known, of the
+// same length whatever the answer, and open where they might go on.
+func (d *division) posed(bottom int) *scene.Scene {
+	const left, wide = 200, 440
+	s := &scene.Scene{}
+	q := *d
+	q.plot = plot{rows: []int64{d.set.Side}, cols: []int64{1}, x: []int{left}, w: []int{wide}, y: []int{plotTop}, h: []int{bottom - plotTop}}
+	q.free = q.box()
+	q.known(s)
+	q.sideAsked(s)
+	q.open(s, worth(scene.Item{Role: scene.Hidden, Finish: scene.Dashed, Of: d.of}, d.set.Total))
+	b := q.free
+	s.Add(telling.Text(scene.Ink, b.X+b.W/2, b.Y+b.H/2, scene.Small, words.ArrayInAll(arithmetic.Grouped(d.set.Total))))
 	return s
 }
 

@@ -9,9 +9,14 @@ import (
 
 // foot is where the picture ends: under the names of the parts and the total.
 func (a *story) foot(withTotal bool) int {
-	y := a.box().Bottom() + 8 + a.lowNames()
-	if a.namesBelow() {
-		y += factsTall
+	y := a.box().Bottom() + a.air + 8
+	switch low, below := a.lowNames(), a.namesBelow(); {
+	case !below:
+		y += low
+	case a.inCells():
+		y += max(low, factsTall)
+	default:
+		y += low + factsTall
 	}
 	if a.note() != "" {
 		y += 40
@@ -26,7 +31,11 @@ func (a *story) foot(withTotal bool) int {
 // reach below it.
 func (a *story) lowNames() int {
 	const rowsTall = 84 // the number of rows and the word under it
-	return max(0, lineTall-a.h[len(a.h)-1], (rowsTall-a.box().H)/2)
+	low := lineTall
+	if a.inCells() {
+		low = plateTall
+	}
+	return max(0, low-a.h[len(a.h)-1], (rowsTall-a.box().H)/2)
 }
 
 // namesBelow reports whether anything is named under the array.
@@ -61,8 +70,8 @@ func (a *story) drawLaid(s *scene.Scene) {
 	a.bands(s, int(a.whole.Rows))
 	a.undivided(s, scene.Item{Role: scene.First, Of: a.of})
 	a.rowsBeside(s, caption{words: arithmetic.Grouped(a.whole.Rows)})
-	b := a.box()
-	a.above(s, b.X, b.Right(), scene.Small, caption{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	a.aboveAll(s, caption{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	a.reach(s)
 	a.drawNote(s)
 }
 
@@ -79,6 +88,27 @@ func (a *story) drawParts(s *scene.Scene, cut scene.Role) {
 	a.drawNote(s)
 }
 
+// sides names the parts of both sides with their numbers, and, unless the
+// problem gives the parts, both sides whole.
+func (a *story) sides(s *scene.Scene) {
+	if len(a.rows) == 1 || a.outerRows {
+		a.rowsBeside(s, caption{words: arithmetic.Grouped(a.whole.Rows)})
+	}
+	if len(a.rows) > 1 {
+		for i, r := range a.rows {
+			a.beside(s, a.y[i], a.y[i]+a.h[i], "", caption{words: arithmetic.Grouped(r)})
+		}
+	}
+	if len(a.cols) == 1 || a.outer {
+		a.aboveAll(s, caption{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	}
+	if len(a.cols) > 1 {
+		for j, c := range a.cols {
+			a.above(s, a.x[j], a.x[j]+a.w[j], scene.Middle, caption{words: arithmetic.Grouped(c)})
+		}
+	}
+}
+
 // drawOne draws the parts of a split array as one: the cut is gone, and both
 // sides are named whole.
 func (a *story) drawOne(s *scene.Scene) {
@@ -89,8 +119,7 @@ func (a *story) drawOne(s *scene.Scene) {
 		}
 	}
 	a.rowsBeside(s, caption{words: arithmetic.Grouped(a.whole.Rows)})
-	b := a.box()
-	a.above(s, b.X, b.Right(), scene.Small, caption{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
+	a.aboveAll(s, caption{words: words.ArrayEach(arithmetic.Grouped(a.whole.Cols))})
 	a.inAll(s, a.sum)
 	a.drawNote(s)
 }

@@ -45,7 +45,8 @@ func arraySides(sides [2]arithmetic.ArraySide) string {
 // ArrayTurned says how to turn the first array.
 func ArrayTurned(m arithmetic.TurnArray) (title string, hands, ask Phrase, desc scene.Telling) {
 	hands = Say("Turn the first array on its side: ", In(scene.First, arraySide(m.From)), " become ", In(scene.Second, arraySide(m.To)), ".")
-	return "Turn the array", hands, Say("Did turning it change how many there are?"), scene.Same(arraySides([2]arithmetic.ArraySide{m.From, m.To}))
+	return "Turn the array", hands, Say("Did turning it change how many there are?"),
+		scene.Same(arraySides([2]arithmetic.ArraySide{m.From, m.To}) + " The second is the first, turned on its side.")
 }
 
 // ArrayCounted says how many each side has.

@@ -110,7 +110,7 @@ func (a ArrayShare) Rest(m arithmetic.PlaceRest) (title string, hands, ask Phras
 
 // Part places many lines at once.
 func (a ArrayShare) Part(m arithmetic.PlacePart, done []arithmetic.PlacePart, role scene.Role) (title string, hands, ask Phrase, desc scene.Telling) {
-	ask = Say("What easy number fits " + g(m.Before) + "?")
+	ask = a.howMany(m.Part)
 	area := In(role, g(m.Area))
 	if a.Grouping {
 		title = "Make " + g(m.Part) + " rows"
@@ -131,6 +131,26 @@ func (a ArrayShare) Part(m arithmetic.PlacePart, done []arithmetic.PlacePart, ro
 	}
 	desc.Shown += left(m.Left)
 	return title, hands, ask, desc
+}
+
+// howMany asks for a part of the missing side in its unit: how many hundreds can
+// each row get?
+func (a ArrayShare) howMany(part int64) Phrase {
+	unit := int64(1)
+	for part/unit >= 10 {
+		unit *= 10
+	}
+	units := ""
+	if unit > 1 {
+		units = plural(ArrayUnit(unit), 2) + " "
+	}
+	if a.Grouping && unit > 1 {
+		return Say("How many " + units + "of rows of " + g(a.Side) + " can you make?")
+	}
+	if a.Grouping {
+		return Say("How many rows of " + g(a.Side) + " can you make?")
+	}
+	return Say("How many " + units + "can each row get?")
 }
 
 func (a ArrayShare) partDone(m arithmetic.PlacePart) string {
@@ -154,9 +174,11 @@ func (a ArrayShare) Read(m arithmetic.ReadSide, parts []arithmetic.PlacePart) (t
 	}
 	switch {
 	case a.Grouping && m.Found == 0:
-		hands = Say("There are too few for a row of " + g(m.Side) + ", so there are no rows.")
+		hands = Say("There are too few for a whole row of " + g(m.Side) + ", so no row is made.")
+	case m.Found == 0 && a.Total == 0:
+		hands = Say("There is nothing to share, so there are none in each row.")
 	case m.Found == 0:
-		hands = Say("There are too few to go around, so there are none in each row.")
+		hands = Say("There are not enough for every row to get a whole one, so each row gets 0.")
 	case a.Grouping && m.Found == 1:
 		hands = Say(sum, "There is ", found, " row of "+g(m.Side)+".")
 	case a.Grouping:
@@ -167,11 +189,14 @@ func (a ArrayShare) Read(m arithmetic.ReadSide, parts []arithmetic.PlacePart) (t
 		hands = Say(sum, "There are ", found, " in each row.")
 	}
 	if m.Left > 0 {
-		is := " are"
+		is, all := " are", ""
+		if m.Left == a.Total && m.Left > 1 {
+			all = "All "
+		}
 		if m.Left == 1 {
 			is = " is"
 		}
-		hands = Say(hands, " ", In(scene.Moved, g(m.Left)), is+" left over, outside the rows.")
+		hands = Say(hands, " ", In(scene.First, all+g(m.Left)), is+" left over, outside the rows.")
 	}
 	return title, hands, ask, a.Story(m, parts)
 }
@@ -198,6 +223,17 @@ func (a ArrayShare) Story(m arithmetic.ReadSide, parts []arithmetic.PlacePart) s
 // not be.
 func ArrayLeft(n string) string     { return n + " left" }
 func ArrayLeftOver(n string) string { return n + " left over" }
+
+// ArrayNoneLeft stands where nothing waits any more.
+const ArrayNoneLeft = "none left"
+
+// ArrayWaits names all that is to be placed.
+func ArrayWaits(m arithmetic.SetOut) string {
+	if m.Grouping {
+		return g(m.Total) + " to group"
+	}
+	return g(m.Total) + " to share"
+}
 
 // ArrayRows names a number of rows.
 func ArrayRows(n int64) string { return Count(n, "row") }
