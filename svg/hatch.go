@@ -75,15 +75,31 @@ func (t *Theme) hatches(it scene.Item) bool {
 	return has
 }
 
-// hatch draws the lines of an item inside a box. They are drawn one by one, since
-// patterns and clips do not survive embedding.
-func (p *painter) hatch(it scene.Item) {
-	h, _ := p.theme.hatching(it)
-	b, width := it.Shape.Box(), "1.5"
-	if h.apart < smallCell {
-		width = "0.8"
+// manyHatched is how many rectangles of the first quantity get no lines, as its
+// small cells get none, so that a picture of many stays small.
+const manyHatched = 40
+
+// hatch draws the lines of items that look the same, inside their boxes. They are
+// drawn one by one, since patterns and clips do not survive embedding.
+func (p *painter) hatch(items ...scene.Item) {
+	if len(items) >= manyHatched && items[0].Role == scene.First {
+		return
 	}
 	var d strings.Builder
+	width := "1.5"
+	for _, it := range items {
+		h, _ := p.theme.hatching(it)
+		if h.apart < smallCell {
+			width = "0.8"
+		}
+		h.lines(&d, it.Shape.Box())
+	}
+	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[items[0].Role].edge) + ` stroke-width="` + width + `"`)
+	p.Path(d.String())
+}
+
+// lines writes the lines inside a box as a path.
+func (h hatching) lines(d *strings.Builder, b scene.Box) {
 	segment := func(x1, y1, x2, y2 int) {
 		d.WriteString("M" + strconv.Itoa(x1) + " " + strconv.Itoa(y1) + "L" + strconv.Itoa(x2) + " " + strconv.Itoa(y2))
 	}
@@ -104,6 +120,4 @@ func (p *painter) hatch(it scene.Item) {
 			segment(b.X, y, b.Right(), y)
 		}
 	}
-	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[it.Role].edge) + ` stroke-width="` + width + `"`)
-	p.Path(d.String())
 }

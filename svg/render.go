@@ -40,10 +40,17 @@ func Render(s *scene.Scene, o Options) []byte {
 	c.Desc(s.Desc.Say(o.Hidden))
 	c.Rect(0, 0, s.W, s.H, attribute("fill", o.Theme.paper))
 	p := painter{canvas: c, theme: o.Theme}
-	for _, it := range s.Items {
-		if it.When.Visible(o.Hidden) {
+	items := s.View(o.Hidden).Items
+	for len(items) > 0 {
+		n := p.hatchedAlike(items)
+		if n > 0 {
+			p.hatch(items[:n]...)
+		}
+		n = max(n, 1)
+		for _, it := range items[:n] {
 			p.item(it)
 		}
+		items = items[n:]
 	}
 	c.plain()
 	c.End()
@@ -55,14 +62,24 @@ type painter struct {
 	theme *Theme
 }
 
+// hatchedAlike is how many of the first items are hatched rectangles that look the
+// same. The lines of all of them are drawn before their edges, so that both share
+// a group: they are not filled, so it looks the same in any order.
+func (p *painter) hatchedAlike(items []scene.Item) int {
+	for i, it := range items {
+		_, is := it.Shape.(scene.Rect)
+		if !is || !p.theme.hatches(it) || it.Role != items[0].Role {
+			return i
+		}
+	}
+	return len(items)
+}
+
 func (p *painter) item(it scene.Item) {
 	look := p.theme.roles[it.Role]
 	switch sh := it.Shape.(type) {
 	case scene.Rect:
-		if p.theme.hatches(it) {
-			p.hatch(it)
-		}
-		p.with(p.surface(it, look))
+		p.with(p.surface(it, look)) // the lines of a hatched one have been drawn
 		if sh.Round > 0 {
 			p.Roundrect(sh.X, sh.Y, sh.W, sh.H, sh.Round, sh.Round)
 		} else {

@@ -34,7 +34,7 @@ func (a *story) tellEmpty(w arithmetic.Working) telling.Telling {
 	return t
 }
 
-// drawEmpty draws up to 12 rows as empty bands; more of them, or none, as one
+// drawEmpty draws up to 12 rows as empty outlines; more of them, or none, as one
 // surface with words on it.
 func (a *story) drawEmpty() *scene.Scene {
 	const left, wide, tall = 200, 440, 36
@@ -46,11 +46,11 @@ func (a *story) drawEmpty() *scene.Scene {
 		label = words.ArrayNoRows
 		fallthrough
 	case rows > 12:
-		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: left, Y: plotTop, W: wide, H: 120, Round: 12})
+		s.Draw(scene.Note, scene.Outline, scene.Rect{X: left, Y: plotTop, W: wide, H: 120, Round: 12})
 		s.Add(telling.Text(scene.Note, left+wide/2, plotTop+60, scene.Small, label))
 	default:
 		for i := range rows {
-			s.Draw(scene.Tray, scene.Plain, scene.Rect{X: left - bandEdge, Y: plotTop + i*(tall+rowGap), W: wide + 2*bandEdge, H: tall, Round: 12})
+			s.Draw(scene.Note, scene.Outline, scene.Rect{X: left - bandEdge, Y: plotTop + i*(tall+rowGap), W: wide + 2*bandEdge, H: tall, Round: 12})
 		}
 		p.h[0] = max(1, rows)*(tall+rowGap) - rowGap
 	}

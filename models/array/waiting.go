@@ -19,7 +19,7 @@ type waiting struct {
 
 const (
 	heapMost  = 100 // counters that are drawn one by one while they wait
-	stepsTall = 470 // the most that the array and what waits take in a step
+	stepsTall = 480 // the most that the array and what waits take in a step
 	apartRest = 40  // from the array to what waits beside it
 	bowlWide  = 320
 	bowlTall  = 64
@@ -31,17 +31,20 @@ const (
 func (d *division) laySteps() {
 	bare := d.plot
 	total := int(d.set.Total)
-	for size := largestCounter; size >= 16; size -= 2 {
+	beside := func(counters bool, size int, w waiting) bool {
+		d.plot, d.wait = bare, w
+		return d.layBeside(counters, size) && d.waitTall(total) <= stepsTall
+	}
+	for size := largestCounter; size >= 18 && total <= heapMost; size -= 2 {
 		for _, across := range []int{5, 10} {
-			d.plot = bare
-			d.wait = waiting{across: across, step: size + max(6, size/5), gap: 12}
-			counters := total <= heapMost
-			if !counters {
-				d.wait = waiting{across: 10, step: size}
-			}
-			if d.layBeside(counters, size) && d.waitTall(total) <= stepsTall {
+			if beside(true, size, waiting{across: across, step: size + max(6, size/5), gap: max(8, size/3)}) {
 				return
 			}
+		}
+	}
+	for size := 40; size >= 16; size -= 2 {
+		if beside(false, size, waiting{across: 10, step: size}) {
+			return
 		}
 	}
 	d.plot = bare
