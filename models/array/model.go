@@ -25,7 +25,7 @@ var Model = &telling.Model{
 		"7 × 8", "3 × 8", "5 × 60", "12 × 7", "23 × 14", "36 × 94", "8 × 549", "2 × (8 + 7)",
 		"56 ÷ 8", "56 in groups of 8", "58 ÷ 8", "84 ÷ 6", "966 ÷ 7",
 		"8 × ? = 48", "? × 8 = 48", "5 = ? ÷ 3", "1/3 of 12", "3/4 of 600", "factors of 24", "7 × 0",
-		"6 × 4 = 4 × 6", "7 × 8 = 54",
+		"6 × 4 = 4 × 6", "7 × 8 = 54", "8 × 7 = 8 × 5 + 8 × 2",
 	},
 	Fits: fits,
 	Tell: tell,
@@ -68,7 +68,18 @@ func fits(p arithmetic.Problem) error {
 			return why
 		}
 	}
+	if first, isProduct := w.Moves[0].(arithmetic.LayRows); isProduct && first.Rows*first.Cols > 0 && !planned(w) {
+		return words.ErrArrayTooCrowded
+	}
 	return nil
+}
+
+// planned reports whether the parts of a product, with their names, have room on
+// the paper.
+func planned(w arithmetic.Working) bool {
+	a := &story{}
+	a.plan(w)
+	return len(a.x) > 0
 }
 
 // work has the procedure for the problem's kind work it.

@@ -10,6 +10,9 @@ import (
 // ErrNoArray says that a problem is none of those that an array shows.
 var ErrNoArray = errors.New("an array shows products, divisions, factors and equal parts of an amount")
 
+// ErrArrayTooCrowded says that the parts of a product have no room for their names.
+var ErrArrayTooCrowded = errors.New("the numbers in its parts are too long to stand beside each other; use shorter ones")
+
 // ArrayMisfit says why a problem cannot be worked as an array.
 func ArrayMisfit(p arithmetic.Problem, err error) error {
 	switch {
@@ -89,20 +92,26 @@ func ArrayTooManyPairs(n, most int64) error {
 }
 
 // ArrayTooWide bounds the two arrays of a claim, which need counters that can be
-// counted.
+// counted: beside each other, or one above the other.
 func ArrayTooWide(m arithmetic.LayArrays, mostRows, mostCols int64) error {
-	cols := int64(0)
+	var rows, cols, high, wide int64 // of both together, and of the larger
 	for _, s := range m.Sides {
-		if s.IsArray && s.Total == 0 {
+		empty := s.IsArray && s.Total == 0
+		for _, part := range s.Parts {
+			empty = empty || part == 0
+		}
+		if empty {
 			return errors.New("there is nothing to lay out in one of the arrays")
 		}
-		if s.Rows > mostRows || s.Cols > mostCols {
-			return fmt.Errorf("two arrays are compared up to %d rows, and %d columns in both together", mostRows, mostCols)
+		// One side may be so large that the sums would not be whole numbers.
+		high, wide = max(high, s.Rows), max(wide, s.Cols)
+		if high > mostRows || wide > mostCols {
+			break
 		}
-		cols += s.Cols
+		rows, cols = rows+s.Rows, cols+s.Cols
 	}
-	if cols > mostCols {
-		return fmt.Errorf("two arrays are compared up to %d rows, and %d columns in both together", mostRows, mostCols)
+	if high > mostRows || wide > mostCols || rows > mostRows && cols > mostCols {
+		return fmt.Errorf("two arrays are compared up to %d rows of %d, with no more rows, or no more columns, in both together", mostRows, mostCols)
 	}
 	return nil
 }
