@@ -50,16 +50,23 @@ var paint = map[string]*regexp.Regexp{
 // position matches the values of x, y, cx, r and the like.
 var position = regexp.MustCompile(`^-?\d+$`)
 
-// Subset: the file uses only what is drawn alike wherever it is embedded. The
-// whole story is tried in every theme.
+// largestFile is what a picture may come to, in bytes.
+const largestFile = 16 << 10
+
+// Subset: the file uses only what is drawn alike wherever it is embedded, and it
+// is small. The whole story is tried in every theme.
 func Subset(p Picture) error {
 	themes := svg.Themes
 	if p.Step > 0 {
 		themes = themes[:1]
 	}
 	for _, theme := range themes {
-		if err := InSubset(svg.Render(p.Scene, svg.Options{Theme: theme, Hidden: p.Hidden})); err != nil {
+		file := svg.Render(p.Scene, svg.Options{Theme: theme, Hidden: p.Hidden})
+		if err := InSubset(file); err != nil {
 			return fmt.Errorf("theme %s: %w", theme.Name, err)
+		}
+		if len(file) > largestFile {
+			return fmt.Errorf("theme %s: the file has %d bytes, more than %d", theme.Name, len(file), largestFile)
 		}
 	}
 	return nil

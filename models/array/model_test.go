@@ -67,6 +67,12 @@ func problems() []arithmetic.Problem {
 			return arithmetic.Operation{Op: times, Left: n(1 + r.Int64N(12)), Right: n(1 + r.Int64N(12))}
 		}
 		p := arithmetic.Problem{Kind: arithmetic.Comparison, Left: side(), Right: side()}
+		if i%3 == 0 {
+			p.Left, p.Right = n(1+r.Int64N(100)), splitSide(r)
+			if o := p.Right.(arithmetic.Operation); i%2 == 0 && o.Op == arithmetic.Multiply {
+				p.Left = arithmetic.Operation{Op: times, Left: o.Left, Right: n(1 + r.Int64N(14))}
+			}
+		}
 		if i%4 > 0 {
 			p.Kind, p.Rel = arithmetic.Claim, arithmetic.Relation(i%4)
 		}
@@ -76,6 +82,22 @@ func problems() []arithmetic.Problem {
 		list = append(list, arithmetic.Problem{Kind: arithmetic.Factors, Left: n(i + 1)})
 	}
 	return list
+}
+
+// splitSide is an array in parts: 8 × 5 + 8 × 2 or 8 × (5 + 2).
+func splitSide(r *rand.Rand) arithmetic.Expr {
+	n := func(most int64) arithmetic.Expr { return arithmetic.Int(1 + r.Int64N(most)) }
+	op := func(op arithmetic.Op, a, b arithmetic.Expr) arithmetic.Expr {
+		return arithmetic.Operation{Op: op, Left: a, Right: b}
+	}
+	rows, a, b := n(9), n(10), n(9)
+	switch r.IntN(3) {
+	case 0:
+		return op(arithmetic.Multiply, rows, op(arithmetic.Add, a, b))
+	case 1:
+		return op(arithmetic.Add, op(arithmetic.Multiply, rows, a), op(arithmetic.Multiply, rows, b))
+	}
+	return op(arithmetic.Add, op(arithmetic.Multiply, a, rows), op(arithmetic.Multiply, b, rows))
 }
 
 // pictures are the whole story and all steps.
@@ -106,6 +128,25 @@ func TestAClaimOfProductsDrawsBothSides(t *testing.T) {
 	}
 	if told.Answer.True || told.Answer.Relation != arithmetic.Less || !strings.Contains(told.Why.String(), "2 more") {
 		t.Errorf("%v is judged %+v because %q", p, told.Answer, told.Why)
+	}
+	split := Model.Tell(arithmetic.Problem{
+		Kind: arithmetic.Claim, Rel: arithmetic.Equal, Left: p.Left, // 3 × 4 = 3 × 1 + 3 × 3
+		Right: arithmetic.Operation{
+			Op: arithmetic.Add, Left: arithmetic.Operation{Op: arithmetic.Multiply, Left: n(3), Right: n(1)},
+			Right: arithmetic.Operation{Op: arithmetic.Multiply, Left: n(3), Right: n(3)},
+		},
+	})
+	cuts := map[int]int{}
+	for k, s := range pictures(split) {
+		for _, it := range s.Items {
+			if l, is := it.Shape.(scene.Line); is && l.X1 == l.X2 {
+				cuts[k]++
+			}
+		}
+	}
+	// The second array is cut from the first step on, the first one from the second.
+	if !split.Answer.True || cuts[1] != 1 || cuts[2] != 2 || cuts[0] != 2 {
+		t.Errorf("3 × 4 = 3 × 1 + 3 × 3 is judged %+v, with the cuts %v", split.Answer, cuts)
 	}
 	last := told.Steps[len(told.Steps)-1].Symbols.Text()
 	if last != "3 × 4 ≠ 2 × 7" {
