@@ -51,7 +51,7 @@ var paint = map[string]*regexp.Regexp{
 var position = regexp.MustCompile(`^-?\d+$`)
 
 // largestFile is what a picture may come to, in bytes.
-const largestFile = 16 << 10
+const largestFile = 32 << 10
 
 // Subset: the file uses only what is drawn alike wherever it is embedded, and it
 // is small. The whole story is tried in every theme.
