@@ -5,6 +5,7 @@ import (
 
 	"modeler/arithmetic"
 	"modeler/models/scene"
+	"modeler/models/telling"
 )
 
 const (
@@ -13,6 +14,7 @@ const (
 	claimNames = 76 // for the number of rows beside an array
 	claimApart = 40 // between two arrays beside each other
 	cardEdge   = 14 // from a number to the edge of its card
+	judgedTall = 52 // of what stands between what the two sides come to
 )
 
 // place gives both arrays the largest counters with which they and their names
@@ -182,6 +184,15 @@ func (a *claim) draw(s *scene.Scene, now stage) {
 			add("?", scene.HiddenOnly)
 		}
 	}
+}
+
+// judged writes what stands between what the two sides come to.
+func (a *claim) judged(s *scene.Scene, m arithmetic.JudgeArrays) {
+	t := scene.Text{X: scene.PaperW / 2, Y: a.bottom + judgedTall/2, Size: scene.Middle, Bold: true}
+	t.Runs = telling.Join(a.total(0), m.Relation.String(), a.total(1)).Runs()
+	s.Add(scene.Item{Shape: t, When: scene.ShownOnly})
+	t.Runs = telling.Join(a.total(0), telling.Unknown(), a.total(1)).Runs()
+	s.Add(scene.Item{Shape: t, When: scene.HiddenOnly})
 }
 
 // card draws a side that is a number.

@@ -85,7 +85,10 @@ func tellClaim(w arithmetic.Working) telling.Telling {
 			}
 			telling.Equation(t.Whole, a.bottom, asked, a.chain(w.Problem, m))
 		}
-		s.Title, s.W, s.H = a.title, scene.PaperW, a.bottom+scene.Margin
+		s.Title, s.W, s.H = a.title, scene.PaperW, a.bottom+judgedTall+scene.Margin
+		if m, judged := m.(arithmetic.JudgeArrays); judged {
+			a.judged(s, m)
+		}
 		a.draw(s, now)
 		st.Scene = s
 		t.Steps = append(t.Steps, st)

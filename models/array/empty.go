@@ -20,6 +20,9 @@ func (a *story) tellEmpty(w arithmetic.Working) telling.Telling {
 			st.Title, st.Hands, st.Ask, s.Desc = words.ArrayLay(m.Rows, m.Cols, m.Cols, words.Counters)
 		case arithmetic.CountRows:
 			st.Title, st.Hands, st.Ask, s.Desc = words.ArrayCount(m)
+			for _, n := range []caption{revealed(words.ArrayInAll("0"), scene.Result), blanked(words.ArrayInAll("?"))} {
+				s.Add(captionAt(n, scene.PaperW/2, s.H-scene.Margin+factsTall/2))
+			}
 		}
 		st.Symbols = notation.Lines(a.asked)
 		if i == len(w.Moves)-1 {
@@ -28,6 +31,7 @@ func (a *story) tellEmpty(w arithmetic.Working) telling.Telling {
 			t.Whole.Desc = s.Desc
 			telling.Equation(t.Whole, s.H-scene.Margin, a.asked, a.answered)
 		}
+		s.H += factsTall
 		st.Scene = s
 		t.Steps = append(t.Steps, st)
 	}

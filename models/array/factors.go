@@ -20,6 +20,8 @@ import (
 //	▢▢▢▢▢▢               ▢▢▢▢
 //	                     ▢▢▢▢
 //	2 × 6 or 6 × 2       3 × 4 or 4 × 3
+//
+// The last step turns one of them on its side.
 type factors struct {
 	title  scene.Telling
 	n      int64
@@ -27,8 +29,9 @@ type factors struct {
 	turn   arithmetic.TurnPairs
 	answer arithmetic.Answer
 	unit   int
-	at     []scene.Box // of every array
+	at     []scene.Box // of every array, and of the one turned, if it is drawn
 	names  []scene.Point
+	lines  []int // the tops of the lines on which they stand
 	bottom int
 }
 
@@ -44,7 +47,7 @@ func tellFactors(w arithmetic.Working, lines statement) telling.Telling {
 		}
 	}
 	a.n = a.pairs[0].Cols
-	a.place()
+	a.place(a.turned())
 	t := telling.Telling{Answer: w.Answer, Pieces: []telling.Piece{{Name: words.Things(words.Counters, a.n), Count: a.n}}}
 	for i, m := range a.pairs {
 		st := telling.Step{Scene: a.draw(i+1, i)}
@@ -52,7 +55,7 @@ func tellFactors(w arithmetic.Working, lines statement) telling.Telling {
 		st.Symbols = notation.Lines(telling.Join(number(m.Rows), "×", number(m.Cols), "=", number(a.n)))
 		t.Steps = append(t.Steps, st)
 	}
-	last := telling.Step{Scene: a.draw(len(a.pairs), -1)}
+	last := telling.Step{Scene: a.drawTurned()}
 	last.Title, last.Hands, last.Ask, last.Scene.Desc = words.ArrayTurn(a.n, a.turn, a.pairs, w.Answer.Pairs)
 	for _, pair := range w.Answer.Pairs[len(a.pairs):] {
 		last.Symbols.Lines = append(last.Symbols.Lines, telling.Join(number(pair[0]), "×", number(pair[1]), "=", number(a.n)))
@@ -61,6 +64,7 @@ func tellFactors(w arithmetic.Working, lines statement) telling.Telling {
 		last.Symbols = notation.Lines(telling.Join(number(1), "×", number(1), "=", number(1)))
 	}
 	t.Steps = append(t.Steps, last)
+	a.place(nil)
 	t.Whole = a.whole()
 	return t
 }
@@ -72,46 +76,87 @@ const (
 )
 
 // place puts the arrays beside each other as long as they fit, on one baseline,
-// then on the next line.
-func (a *factors) place() {
+// then on the next line; after them the one turned, if there is one.
+func (a *factors) place(turned *scene.Box) {
 	const most = 56 // the side of a square
 	wide := scene.PaperW - 2*scene.Margin
 	a.unit = min(most, wide/int(a.n))
-	type block struct{ w, h, room int }
+	a.at, a.names, a.lines = nil, nil, nil
 	x, top := 0, scene.Margin
-	var line []int
-	var blocks []block
+	var line, blocks []scene.Box
+	var rooms []int
 	flush := func() {
 		tall := 0
-		for _, i := range line {
-			tall = max(tall, blocks[i].h)
+		for _, b := range line {
+			tall = max(tall, b.H)
 		}
 		left := scene.Margin + (wide-(x-setGap))/2
-		for _, i := range line {
-			b := blocks[i]
-			a.at = append(a.at, scene.Box{X: left + (b.room-b.w)/2, Y: top + tall - b.h, W: b.w, H: b.h})
-			a.names = append(a.names, scene.Point{X: left + b.room/2, Y: top + tall + setName/2})
-			left += b.room + setGap
+		a.lines = append(a.lines, top)
+		for _, b := range line {
+			room := rooms[len(a.at)]
+			a.at = append(a.at, scene.Box{X: left + (room-b.W)/2, Y: top + tall - b.H, W: b.W, H: b.H})
+			a.names = append(a.names, scene.Point{X: left + room/2, Y: top + tall + setName/2})
+			left += room + setGap
 		}
 		top += tall + setName + setGap/2
 		line, x = nil, 0
 	}
-	for i, m := range a.pairs {
-		b := block{w: int(m.Cols) * a.unit, h: int(m.Rows) * a.unit}
-		b.room = max(b.w, scene.Advance(words.ArrayBothTurns(m.Rows, m.Cols), scene.Small, false))
-		blocks = append(blocks, b)
+	for _, m := range a.pairs {
+		b := a.box(m)
+		blocks, rooms = append(blocks, b), append(rooms, max(b.W, scene.Advance(words.ArrayBothTurns(m.Rows, m.Cols), scene.Small, false)))
+	}
+	if turned != nil {
+		blocks, rooms = append(blocks, *turned), append(rooms, max(turned.W, scene.Advance(words.ArrayTurnedName(a.last()), scene.Small, false)))
+	}
+	for i, b := range blocks {
 		// The first array has a line of its own: it is all that is drawn while
 		// the others are asked for.
-		if i == 1 || len(line) > 0 && x+b.room > wide {
+		if i == 1 || len(line) > 0 && x+rooms[i] > wide {
 			flush()
 		}
-		line, x = append(line, i), x+b.room+setGap
+		line, x = append(line, b), x+rooms[i]+setGap
 	}
 	flush()
-	if len(a.pairs) == 1 {
+	if len(blocks) == 1 {
 		top += askedTall
 	}
 	a.bottom = top - setGap/2
+}
+
+// box is the size of an array. Where single squares are too small to be seen it
+// is not to scale: a few rows are higher than they would be.
+func (a *factors) box(m arithmetic.FindPair) scene.Box {
+	const least, row = 22, 6
+	b := scene.Box{W: int(m.Cols) * a.unit, H: int(m.Rows) * a.unit}
+	if !a.toScale() {
+		b.H = min(b.W, max(b.H, least+row*min(4, int(m.Rows))))
+	}
+	return b
+}
+
+func (a *factors) toScale() bool { return a.unit >= seenSquare }
+
+// last is the last array that is not as high as it is wide.
+func (a *factors) last() arithmetic.FindPair {
+	last := a.pairs[0]
+	for _, m := range a.pairs {
+		if m.Rows < m.Cols {
+			last = m
+		}
+	}
+	return last
+}
+
+// turned is the size of the last array turned on its side; nil where that would
+// be itself or too high.
+func (a *factors) turned() *scene.Box {
+	const most = 300
+	a.unit = min(56, (scene.PaperW-2*scene.Margin)/int(a.n))
+	b := a.box(a.last())
+	if b.W == b.H || b.W > most {
+		return nil
+	}
+	return &scene.Box{W: b.H, H: b.W}
 }
 
 // askedTall is the least room under the first array, for what is asked there.
@@ -127,54 +172,130 @@ func (a *factors) draw(count, newest int) *scene.Scene {
 			role = scene.Moved
 		}
 		a.array(s, i, role, scene.Always)
-		blank := "?"
+		if newest < 0 {
+			continue
+		}
+		m, blank := a.pairs[i], "?"
 		if i == 0 {
 			blank = words.ArrayOneRow(a.n)
 		}
-		a.name(s, i, blank)
+		a.name(s, i, words.ArrayFact(m.Rows, m.Cols), blank)
+	}
+	a.note(s)
+	switch {
+	case count < len(a.pairs) || len(a.pairs) == 1 && newest == 0:
+		a.more(s, count)
+	case len(a.at) == 1:
+		a.noOther(s)
 	}
 	return s
+}
+
+// drawTurned draws all arrays, each with the name of the one it turns into, and
+// one of them turned.
+func (a *factors) drawTurned() *scene.Scene {
+	s := a.draw(len(a.pairs), -1)
+	drawn := len(a.at) > len(a.pairs)
+	for i, m := range a.pairs {
+		name, blank := words.ArrayBothTurns(m.Rows, m.Cols), "?"
+		if drawn && m.Rows == a.last().Rows {
+			name = words.ArrayFact(m.Rows, m.Cols)
+		}
+		if i == 0 {
+			blank = words.ArrayOneRow(a.n)
+		}
+		a.name(s, i, name, blank)
+	}
+	if drawn {
+		i, m := len(a.pairs), a.last()
+		a.pairs = append(a.pairs, arithmetic.FindPair{Rows: m.Cols, Cols: m.Rows})
+		a.array(s, i, scene.Moved, scene.Always)
+		a.name(s, i, words.ArrayTurnedName(m), words.ArrayOnSide)
+		a.pairs = a.pairs[:i]
+	}
+	return s
+}
+
+// more asks for the arrays that are still to be found, in their place.
+func (a *factors) more(s *scene.Scene, count int) {
+	const least, edge = 56, 10
+	y := 0
+	if len(a.pairs) == 1 {
+		y = a.underFirst()
+	}
+	for _, top := range a.lines {
+		if y == 0 && top > a.at[count-1].Bottom() {
+			y = top
+		}
+	}
+	if y == 0 || a.bottom-y < least {
+		return
+	}
+	b := scene.Box{X: scene.PaperW / 4, Y: y, W: scene.PaperW / 2, H: a.bottom - y - edge}
+	s.Draw(scene.Hidden, scene.Dashed, scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H, Round: 12})
+	s.Add(captionAt(caption{words: "?", role: scene.Hidden}, b.X+b.W/2, b.Y+b.H/2))
+}
+
+// underFirst is where the room under the first array begins.
+func (a *factors) underFirst() int { return a.names[0].Y + setName/2 + setGap/2 }
+
+// noOther says that the first array is the only one.
+func (a *factors) noOther(s *scene.Scene) {
+	y := a.underFirst()
+	none := telling.Text(scene.Note, scene.PaperW/2, y+(a.bottom-y)/2, scene.Small, words.ArrayNoOther)
+	none.When = scene.ShownOnly
+	s.Add(none)
 }
 
 func (a *factors) array(s *scene.Scene, i int, role scene.Role, when scene.When) {
 	b, m := a.at[i], a.pairs[i]
 	it := scene.Item{Role: role, When: when, Of: scene.OfNth(i), Worth: fraction.Whole(a.n)}
 	it.Shape = scene.Rect{X: b.X, Y: b.Y, W: b.W, H: b.H}
-	if a.unit >= seenSquare {
+	if a.toScale() {
 		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: int(m.Cols), Rows: int(m.Rows)}
 	}
 	s.Add(it)
 }
 
-func (a *factors) name(s *scene.Scene, i int, blank string) {
-	m, at := a.pairs[i], a.names[i]
-	shown := telling.Text(scene.Ink, at.X, at.Y, scene.Small, words.ArrayBothTurns(m.Rows, m.Cols))
+// name names an array; with the answer hidden blank stands there.
+func (a *factors) name(s *scene.Scene, i int, name, blank string) {
+	at := a.names[i]
+	shown := telling.Text(scene.Ink, at.X, at.Y, scene.Small, name)
 	shown.When = scene.ShownOnly
 	hidden := telling.Text(scene.Hidden, at.X, at.Y, scene.Small, blank)
 	hidden.When = scene.HiddenOnly
 	s.Add(shown, hidden)
 }
 
+// note says, under the arrays, that they are not to scale.
+func (a *factors) note(s *scene.Scene) {
+	if !a.toScale() {
+		s.Add(telling.Text(scene.Note, scene.PaperW/2, a.bottom+noteTall/2, scene.Small, words.ArrayNotToScale))
+		s.H += noteTall - scene.Margin/2
+	}
+}
+
+// noteTall is the room for the note.
+const noteTall = 40
+
 // whole is all arrays and the list of factors. With the answer hidden it is the
 // one row that every number makes, and room for the others.
 func (a *factors) whole() *scene.Scene {
 	s := &scene.Scene{W: scene.PaperW, Title: a.title, Desc: words.ArraySet(a.n, a.pairs, a.answer.Pairs)}
 	a.array(s, 0, scene.First, scene.Always)
-	a.name(s, 0, words.ArrayOneRow(a.n))
+	a.name(s, 0, words.ArrayBothTurns(1, a.n), words.ArrayOneRow(a.n))
 	for i := 1; i < len(a.pairs); i++ {
 		a.array(s, i, scene.First, scene.ShownOnly)
 		shown := telling.Text(scene.Ink, a.names[i].X, a.names[i].Y, scene.Small, words.ArrayBothTurns(a.pairs[i].Rows, a.pairs[i].Cols))
 		shown.When = scene.ShownOnly
 		s.Add(shown)
 	}
-	top := a.names[0].Y + setName/2 + setGap/2
+	top := a.underFirst()
 	asked := scene.Box{X: scene.PaperW / 4, Y: top, W: scene.PaperW / 2, H: a.bottom - top}
 	mark := captionAt(blanked("?"), asked.X+asked.W/2, asked.Y+asked.H/2)
 	s.Add(scene.Item{Shape: scene.Rect{X: asked.X, Y: asked.Y, W: asked.W, H: asked.H, Round: 12}, Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly}, mark)
 	if len(a.pairs) == 1 {
-		none := telling.Text(scene.Note, scene.PaperW/2, asked.Y+asked.H/2, scene.Small, words.ArrayNoOther)
-		none.When = scene.ShownOnly
-		s.Add(none)
+		a.noOther(s)
 	}
 	a.list(s)
 	return s
@@ -191,9 +312,9 @@ func (a *factors) list(s *scene.Scene) {
 		lines = wrap(words.ArrayFactorList(a.answer.Pairs), size, scene.PaperW-2*scene.Margin)
 	}
 	y := a.bottom + gap
-	if a.unit < seenSquare {
-		s.Add(telling.Text(scene.Note, scene.PaperW/2, y+name/2, scene.Small, words.ArrayToScale))
-		y += name
+	if !a.toScale() {
+		a.note(s)
+		y += noteTall
 	}
 	s.Add(telling.Text(scene.Ink, scene.PaperW/2, y+name/2, scene.Small, words.ArrayFactorsAre(a.n)))
 	y += name + size*3/4

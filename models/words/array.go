@@ -233,7 +233,6 @@ func ArrayJoined(rows, cols []int64, found []arithmetic.FindPart, m arithmetic.J
 // Labels in the picture.
 const (
 	ArrayNotToScale  = "not to scale"
-	ArrayToScale     = "to scale, without the single squares"
 	ArrayTensToScale = "to scale, with a mark at every 10"
 	ArrayEmptyRows   = "nothing in any row"
 	ArrayNoRows      = "no rows"

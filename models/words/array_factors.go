@@ -84,8 +84,17 @@ func ArrayBothTurns(rows, cols int64) string {
 	return g(rows) + " × " + g(cols) + " or " + g(cols) + " × " + g(rows)
 }
 
+// ArrayFact names one array.
+func ArrayFact(rows, cols int64) string { return g(rows) + " × " + g(cols) }
+
+// ArrayTurnedName names an array that has been turned on its side.
+func ArrayTurnedName(m arithmetic.FindPair) string { return ArrayFact(m.Cols, m.Rows) + ", turned" }
+
 // Labels in the picture of factors.
-const ArrayNoOther = "no other array"
+const (
+	ArrayNoOther = "no other array"
+	ArrayOnSide  = "turned"
+)
 
 // ArrayOneRow names the array that every number has.
 func ArrayOneRow(n int64) string { return g(n) + " in one row" }
