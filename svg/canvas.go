@@ -2,7 +2,7 @@ package svg
 
 import (
 	"bytes"
-	"html"
+	"encoding/xml"
 	"strconv"
 
 	svgo "github.com/ajstarks/svgo"
@@ -44,7 +44,15 @@ func (c *canvas) plain() {
 	c.look = ""
 }
 
+// escaped is a text as it may stand in the file. Characters that XML does not
+// allow, such as NUL, become the replacement character.
+func escaped(text string) string {
+	var b bytes.Buffer
+	_ = xml.EscapeText(&b, []byte(text)) // a buffer takes every write
+	return b.String()
+}
+
 // attribute writes one attribute, escaped.
-func attribute(name, value string) string { return name + `="` + html.EscapeString(value) + `"` }
+func attribute(name, value string) string { return name + `="` + escaped(value) + `"` }
 
 func number(name string, value int) string { return name + `="` + strconv.Itoa(value) + `"` }

@@ -5,7 +5,6 @@
 package svg
 
 import (
-	"html"
 	"strconv"
 	"strings"
 
@@ -208,7 +207,7 @@ func (p *painter) text(it scene.Item, t scene.Text) {
 			look += ` text-anchor="end"`
 		}
 		p.with(look)
-		p.buf.WriteString("<text " + number("x", g.X) + " " + number("y", g.Y) + ">" + html.EscapeString(g.Text) + "</text>\n")
+		p.buf.WriteString("<text " + number("x", g.X) + " " + number("y", g.Y) + ">" + escaped(g.Text) + "</text>\n")
 	}
 	for _, b := range bars {
 		p.with(attribute("stroke", p.theme.roles[it.Role].text) + ` stroke-width="3"`)
