@@ -16,15 +16,26 @@ function reach(text, font) {
   return inks.get(key);
 }
 
+const pens = new Map(); // how far a text reaches to the left and right of its x
+
 // boxOf is the room that a text takes: sideways the pen's way, which the browser
-// lays out, and up and down its ink.
-function boxOf(node, family) {
-  const cell = node.getBBox();
-  const size = node.getAttribute('font-size') ?? node.parentNode.getAttribute('font-size');
-  const weight = node.getAttribute('font-weight') ?? node.parentNode.getAttribute('font-weight') ?? '400';
-  const [up, down] = reach(node.textContent, `${weight} ${size * finer}px ${family}`);
-  const base = Number(node.getAttribute('y'));
-  return { left: cell.x, right: cell.x + cell.width, top: base - up, bottom: base + down, size: Number(size) };
+// lays out, and up and down its ink. In the picture's own family (null) every text
+// is laid out where it stands; in another one, the first of those that are alike
+// in words, size, weight and anchor, since where it stands moves no letter.
+function boxOf({ root, scale }, node, family) {
+  const look = (name) => node.getAttribute(name) ?? node.parentNode.getAttribute(name);
+  const [size, weight, x, y] = [Number(look('font-size')), look('font-weight') ?? '400', Number(look('x')), Number(look('y'))];
+  const [up, down] = reach(node.textContent, `${weight} ${size * finer}px ${family ?? root.getAttribute('font-family')}`);
+  const key = [family, scale, weight, size, look('text-anchor'), node.textContent].join('\n');
+  if (!family || !pens.has(key)) {
+    const own = root.getAttribute('font-family');
+    if (family) root.setAttribute('font-family', family);
+    const cell = node.getBBox();
+    pens.set(key, [cell.x - x, cell.x + cell.width - x]);
+    if (family) root.setAttribute('font-family', own);
+  }
+  const [left, right] = pens.get(key);
+  return { left: x + left, right: x + right, top: y - up, bottom: y + down, size };
 }
 
 // shapesOf are the shapes in the order in which they are painted.
@@ -110,10 +121,9 @@ function inspect({ pictures, width, families, smallest, slack }) {
   }).filter((p) => p);
   document.body.replaceChildren(...seen.map((p) => p.root));
   for (const family of families) {
-    if (family) seen.forEach((p) => p.root.setAttribute('font-family', family)); // null is the picture's own
     for (const p of seen) {
       p.texts.forEach((text, i) => {
-        const box = boxOf(text, family ?? p.root.getAttribute('font-family'));
+        const box = boxOf(p, text, family);
         p.rooms[i] = p.rooms[i] ? { ...p.rooms[i], ...union(p.rooms[i], box) } : box;
       });
     }

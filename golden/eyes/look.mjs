@@ -25,7 +25,7 @@ const report = await withPage(order.browser, async (page) => {
   const look = async (width) => {
     const pictures = waiting.get(width).splice(0);
     if (pictures.length === 0) return;
-    const { faults, texts } = await page.evaluate((o) => inspect(o), { pictures, width, families: order.families, smallest, slack });
+    const { faults, texts } = await page.evaluate((o) => inspect(JSON.parse(o)), JSON.stringify({ pictures, width, families: order.families, smallest, slack }));
     report.looked += pictures.length;
     report.texts += texts;
     report.faults.push(...faults);

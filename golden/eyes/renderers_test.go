@@ -19,10 +19,10 @@ import (
 // differ. What may not differ: the colour inside a shape, at all; and how much of
 // each colour there is round a pixel, in levels of 255 of the mean of nine pixels.
 // An edge of full contrast that is drawn one pixel further on makes 85 levels
-// all along, the thinnest line that is missing 30 and in ink 68. The corners of hatching and
-// the tops of jumps are where the three differ most: 51 levels at one pixel.
+// all along, a line that is missing 36 and more, in ink 68 and more. Where thin lines
+// cross the three differ by up to 32 levels, and in hatching by up to 51.
 const (
-	differ = 24   // levels by which no more than a few places may differ
+	differ = 36   // levels by which no more than a few places may differ
 	few    = 60   // pixels, of some 300,000
 	fewInk = 2000 // with hatching, whose crossings Chromium leaves lighter
 	never  = 60   // levels by which no place may differ
