@@ -9,16 +9,16 @@ import (
 	"testing"
 )
 
-var update = flag.Bool("update", false, "rewrite the transcripts with what the program prints now")
+var update = flag.Bool("update", false, "rewrite the printouts with what the program prints now")
 
-// A transcript is what a person sees: a line "$ modeler ..." with the command,
+// A printout is what a person sees: a line "$ modeler ..." with the command,
 // then what it prints, then its exit status where that is not 0. Lines that begin
 // with # are comments. Results and errors are told apart by "! " in front of what
 // goes to the error output.
-func TestTranscripts(t *testing.T) {
+func TestPrintouts(t *testing.T) {
 	files, err := filepath.Glob("testdata/*.txt")
 	if err != nil || len(files) == 0 {
-		t.Fatalf("no transcripts: %v", err)
+		t.Fatalf("no printouts: %v", err)
 	}
 	for _, file := range files {
 		want, err := os.ReadFile(file)
@@ -38,10 +38,10 @@ func TestTranscripts(t *testing.T) {
 	}
 }
 
-// replay runs the commands of a transcript and writes down what happens.
-func replay(transcript string) string {
+// replay runs the commands of a printout and writes down what happens.
+func replay(printout string) string {
 	var out strings.Builder
-	for line := range strings.Lines(transcript) {
+	for line := range strings.Lines(printout) {
 		if strings.HasPrefix(line, "#") {
 			out.WriteString(line)
 			continue
