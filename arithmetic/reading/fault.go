@@ -45,7 +45,7 @@ func (t token) shown() string {
 		return "×"
 	case t.kind == slash:
 		return "the fraction bar"
-	case t.kind == word:
+	case t.kind == word || strings.HasSuffix(t.text, "."): // ... would end the sentence
 		return t.quoted()
 	}
 	return t.text

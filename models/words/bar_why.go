@@ -77,6 +77,10 @@ func equalWhy(a, b arithmetic.Number, m arithmetic.CompareEnds, cut bool) Phrase
 			makes = append(makes, barParts(s.Part.Num(), s.Part.Den())+" make "+Count(s.Part.Num()/s.Part.Den(), "whole"))
 		}
 	}
+	if len(makes) == 0 { // a part is a whole, as in 2 = 2/1
+		wholes, _ := a.Int64()
+		return Say("Both are "+Count(wholes, "whole")+", so ", equal)
+	}
 	return Say(upper(strings.Join(makes, " and "))+", so ", equal)
 }
 
