@@ -60,8 +60,11 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.Missing:
 		return d.missing()
 	case arithmetic.Claim, arithmetic.Comparison:
-		p := d.statement()
-		p.Kind = kind
+		a, b := d.two()
+		if d.IntN(3) == 0 {
+			b = d.another(a)
+		}
+		p := arithmetic.Problem{Kind: kind, Left: a, Right: b}
 		if kind == arithmetic.Claim {
 			p.Rel = arithmetic.Relation(1 + d.IntN(3))
 		}
