@@ -69,9 +69,13 @@ func (k *sketch) nameWholes() {
 	if k.uneven() || k.scale.Parts == 1 || k.scale.Form == arithmetic.Money {
 		return
 	}
-	every := k.scale.Parts
-	for at := (k.lo + every - 1) / every * every; at <= k.hi; at += every {
-		if at <= every && !k.broken || k.fits(every) {
+	every, last := k.scale.Parts, k.hi
+	all := (k.hi-k.lo)/every <= scene.PaperW && k.fits(every)
+	if !all { // the loop must not run as long as the number is large
+		last = min(last, every)
+	}
+	for at := (k.lo + every - 1) / every * every; at <= last; at += every {
+		if all || !k.broken {
 			k.addStop(stop{at: at, label: runsOf("", k.scale.WriteShort(at)), role: scene.Note})
 		}
 	}
