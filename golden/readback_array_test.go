@@ -23,18 +23,19 @@ type rectangle struct {
 // readArray finds the array in the picture: counters, crates with a number on
 // them, squares of squared paper, or the sides of an area to scale.
 func readArray(s sight, t problems.Truth) error {
-	for _, text := range s.Texts {
-		if strings.Contains(text.Words, "not to scale") {
-			return errUnread
-		}
-	}
 	switch s.problem.Kind {
 	case arithmetic.Factors:
+		if s.unscaled() {
+			return s.readPairNames(t, true)
+		}
 		return s.readPairs(t)
 	case arithmetic.Claim, arithmetic.Comparison:
-		return errUnread // two arrays beside each other
+		return s.readArrayClaim(t)
 	}
-	if r, ok := s.counters(); ok {
+	if s.unscaled() {
+		return s.compareArea(t, true)
+	}
+	if r, ok := s.counters(); ok && (r.count > r.apart || s.problem.Kind != arithmetic.Division) {
 		return s.compareArray(r, t)
 	}
 	r, err := s.squares()
@@ -226,8 +227,8 @@ func (s sight) crate(faces []measure.Face) int64 {
 func (s sight) compareArray(r rectangle, t problems.Truth) error {
 	n := func(i int) *big.Rat { return t.Numbers[i] }
 	if r.count < 0 {
-		if s.problem.Kind != arithmetic.Product {
-			return errUnread
+		if err := s.compareArea(t, true); s.problem.Kind != arithmetic.Product || err != nil && err != errUnread {
+			return err
 		}
 		return agree("rows to columns", big.NewRat(r.rows, r.cols), new(big.Rat).Quo(n(0), n(1)))
 	}

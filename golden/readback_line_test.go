@@ -18,29 +18,24 @@ type axis struct {
 	y      int
 	points []int // where round points stand
 	measure.Scale
-	sure bool // more than two numbers stand along the line, and all agree
+	sure  bool               // more than two numbers stand along the line, and all agree
+	named map[int][]*big.Rat // what is written at the places of the line
+	exact map[int]bool       // whether that stands just at the place
 }
 
 // readLine finds the number line: the longest level stroke, the points and ticks
 // on it, and the numbers that stand under them. A claim about two sums has a line
 // for each side.
 func readLine(s sight, t problems.Truth) error {
-	for _, text := range s.Texts {
-		if text.Words == "not to scale" {
-			return errUnread
-		}
-	}
 	ys := s.lines()
-	left, isLeft := s.problem.Left.(arithmetic.Operation)
-	right, isRight := s.problem.Right.(arithmetic.Operation)
-	if len(ys) == 2 && isLeft && isRight {
-		middle := (ys[0] + ys[1]) / 2
-		for i, side := range []arithmetic.Operation{left, right} {
-			kind := map[arithmetic.Op]arithmetic.Kind{arithmetic.Add: arithmetic.Addition, arithmetic.Subtract: arithmetic.Subtraction}[side.Op]
-			p := arithmetic.Problem{Kind: kind, Left: side}
+	_, isLeft := s.problem.Left.(arithmetic.Operation)
+	_, isRight := s.problem.Right.(arithmetic.Operation)
+	if len(ys) == 2 && (isLeft || isRight) && s.problem.Kind != arithmetic.Missing {
+		for i, side := range []arithmetic.Expr{s.problem.Left, s.problem.Right} {
+			p := aloneProblem(side)
 			truth, err := problems.Work(p)
 			if err == nil {
-				err = sight{s.part(middle, i == 0), p, s.paint}.readOne(ys[i], truth)
+				err = sight{s.part(ys, i == 0), p, s.paint}.readOne(ys[i], truth)
 			}
 			if err != nil {
 				return err
@@ -52,6 +47,18 @@ func readLine(s sight, t problems.Truth) error {
 		return fmt.Errorf("%d lines", len(ys))
 	}
 	return s.readOne(ys[0], t)
+}
+
+// aloneProblem is one side of a statement as a problem of its own.
+func aloneProblem(side arithmetic.Expr) arithmetic.Problem {
+	p := arithmetic.Problem{Kind: arithmetic.Show, Left: side}
+	if o, is := side.(arithmetic.Operation); is {
+		p.Kind = arithmetic.KindOf(o.Op)
+		if _, chain := o.Left.(arithmetic.Operation); chain {
+			p.Kind = arithmetic.Expression
+		}
+	}
+	return p
 }
 
 // lines are the heights of the longest level strokes, from the top.
@@ -73,24 +80,33 @@ func (s sight) lines() []int {
 	return slices.Compact(ys)
 }
 
-// part is what of a drawing lies above or below a height.
-func (s sight) part(middle int, above bool) measure.Drawing {
+// part is what of a drawing belongs to the upper or the lower of two lines. The
+// numbers of the upper one reach down to the lower one where that has no jumps.
+func (s sight) part(ys []int, upper bool) measure.Drawing {
 	d := s.Drawing
-	out := func(y int) bool { return y < middle != above }
-	d.Rects = slices.DeleteFunc(slices.Clone(d.Rects), func(r measure.Rect) bool { return out(r.Y) })
-	d.Circles = slices.DeleteFunc(slices.Clone(d.Circles), func(c measure.Circle) bool { return out(c.Y) })
-	d.Paths = slices.DeleteFunc(slices.Clone(d.Paths), func(p measure.Path) bool { return out(p.Box().Y) })
-	d.Texts = slices.DeleteFunc(slices.Clone(d.Texts), func(t measure.Text) bool { return out(t.Y) })
+	middle := (ys[0] + ys[1]) / 2
+	between := ys[1] - 10
+	if slices.ContainsFunc(s.Jumps(), func(j measure.Jump) bool { return j.Y == ys[1] }) {
+		between = middle
+	}
+	out := func(y, at int) bool { return y < at != upper }
+	d.Rects = slices.DeleteFunc(slices.Clone(d.Rects), func(r measure.Rect) bool { return out(r.Y, middle) })
+	d.Circles = slices.DeleteFunc(slices.Clone(d.Circles), func(c measure.Circle) bool { return out(c.Y, middle) })
+	d.Paths = slices.DeleteFunc(slices.Clone(d.Paths), func(p measure.Path) bool {
+		b := p.Box()
+		return b.H == 0 && out(b.Y, between) || b.H > 0 && out(b.Y, middle)
+	})
+	d.Texts = slices.DeleteFunc(slices.Clone(d.Texts), func(t measure.Text) bool { return out(t.Y, between) })
 	return d
 }
 
 func (s sight) readOne(y int, t problems.Truth) error {
 	a, err := s.axis(y)
-	if err == nil {
+	if err == nil && !s.unscaled() {
 		err = s.compareLine(a, t)
 	}
-	if err != nil && !a.sure {
-		return errUnread
+	if (err != nil || s.unscaled()) && !a.sure {
+		return s.readNames(a, t)
 	}
 	return err
 }
@@ -209,6 +225,17 @@ func (s sight) axis(y int) (axis, error) {
 	// The scale comes from the numbers that stand just under their places, or
 	// where there are not two of them from those beside their places too.
 	var marks []measure.Mark
+	a.named, a.exact = map[int][]*big.Rat{}, map[int]bool{}
+	for _, m := range s.Marks() {
+		if places[m.X] && m.Y < a.y && m.Y > a.y-60 && len(s.Jumps()) == 0 {
+			a.named[m.X] = append(a.named[m.X], m.Value)
+			a.exact[m.X] = true
+		}
+		if x, ok := s.place(m, a.y, places, beside); ok {
+			a.named[x] = append(a.named[x], m.Value)
+			a.exact[x] = a.exact[x] || max(x-m.X, m.X-x) <= 2
+		}
+	}
 	for _, reach := range []int{1, nudge} {
 		marks = nil
 		for _, m := range s.Marks() {
@@ -238,6 +265,9 @@ func (s sight) axis(y int) (axis, error) {
 // nudge is how far, in units, a number may stand beside its place without a line
 // to it, where its neighbours leave no room.
 const nudge = 10
+
+// beside is how far a name may stand from its place on a line that has no scale.
+const beside = 16
 
 // fit takes the scale of the two marks with which most of the others agree, and
 // among several the one with which they agree best.
@@ -269,7 +299,7 @@ func (a *axis) fit(marks []measure.Mark) bool {
 // above it or within reach, or at the other end of the thin line that leads up
 // from it.
 func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x int, ok bool) {
-	const row = 105 // the numbers of a line stand no further under it
+	const row = 120 // the numbers of a line stand no further under it
 	if m.Y <= y || m.Y > y+row {
 		return 0, false
 	}

@@ -1,6 +1,7 @@
 package golden
 
 import (
+	"errors"
 	"fmt"
 	"math/big"
 	"slices"
@@ -10,18 +11,31 @@ import (
 	"modeler/golden/laws"
 	"modeler/golden/measure"
 	"modeler/golden/problems"
-	"modeler/models"
 	"modeler/models/scene"
 	"modeler/svg"
 )
 
-// readings says how the whole story of each model is read back from its bytes.
-// A model that is not here fails the test.
-var readings = map[string]func(sight, problems.Truth) error{
-	"base-ten-blocks": readBlocks,
-	"array":           readArray,
-	"fraction-bars":   readBars,
-	"number-line":     readLine,
+// readers is how the pictures of a model are read back from their bytes: the
+// whole story, and the steps in their order.
+type readers struct {
+	whole func(sight, problems.Truth) error
+	steps func([]sight, problems.Truth) error
+}
+
+// readings lists the reading of every model. A model that is not here fails the
+// test.
+var readings = map[string]readers{
+	"base-ten-blocks": {readBlocks, stepsOfBlocks},
+	"array":           {readArray, stepsOfArray},
+	"fraction-bars":   {readBars, stepsOfBars},
+	"number-line":     {readLine, stepsOfLine},
+}
+
+// anywhere lists what is read in every picture of every model, those to come too.
+var anywhere = map[string]func(sight, problems.Truth) error{
+	"statements": readStatements,
+	"jump names": readJumpNames,
+	"numerals":   readNumerals,
 }
 
 // sight is a file that was measured, with the problem that it is to show. paint
@@ -40,7 +54,7 @@ type palette map[scene.Role][3]string
 func paints(t *testing.T) palette {
 	t.Helper()
 	p := palette{}
-	for _, role := range []scene.Role{scene.First, scene.Second, scene.Result, scene.Moved, scene.Gone, scene.Tray} {
+	for _, role := range []scene.Role{scene.Ink, scene.First, scene.Second, scene.Result, scene.Moved, scene.Gone, scene.Tray} {
 		s := &scene.Scene{W: 100, H: 100}
 		s.Draw(role, scene.Plain, scene.Rect{W: 10, H: 10})
 		s.Draw(role, scene.Deep, scene.Rect{W: 10, H: 10})
@@ -71,56 +85,55 @@ func (s sight) empty(p measure.Paint, roles ...scene.Role) bool {
 	return !p.Filled() && slices.ContainsFunc(roles, func(r scene.Role) bool { return p.Stroke == s.paint[r][2] })
 }
 
-// TestReadingBack measures the whole story of every example and of random
-// problems, and compares what it finds with the exact answer.
-func TestReadingBack(t *testing.T) {
-	paint := paints(t)
-	told := map[string]int{}
-	read := func(m *models.Model, p arithmetic.Problem) {
-		l, err := laws.Tell(m, p)
-		if err != nil {
-			t.Error(err)
-			return
-		}
-		d, err := measure.Read(svg.Render(l.Whole, svg.Options{}))
-		if err != nil {
-			t.Errorf("%s: %s: %v", m.Name, p, err)
-			return
-		}
-		reading := readings[m.Name]
-		if reading == nil {
-			t.Errorf("nothing reads the pictures of %s back", m.Name)
-			return
-		}
-		switch err := reading(sight{d, p, paint}, l.Truth); err {
-		case nil:
-			told[m.Name+", "+string(p.Kind)]++
-		case errUnread:
-			told[m.Name+", "+string(p.Kind)+" (not read)"]++
-		default:
-			t.Errorf("%s: %s: %v", m.Name, p, err)
-		}
+// see measures a picture, and whether it is well formed.
+func see(l *laws.Lesson, s *scene.Scene, paint palette) (sight, error) {
+	d, err := measure.Read(svg.Render(s, svg.Options{}))
+	return sight{d, l.Problem, paint}, err
+}
+
+// finding is what one reader found: nil, errUnread or what is false.
+type finding struct {
+	reader string
+	err    error
+}
+
+// readBack reads all the pictures of a lesson.
+func readBack(l *laws.Lesson, paint palette) []finding {
+	whole, err := see(l, l.Whole, paint)
+	if err != nil {
+		return []finding{{"measure", err}}
 	}
-	for _, l := range lessons(t) {
-		read(l.model, l.reading.Problem)
+	var steps []sight
+	for _, step := range l.Steps {
+		s, err := see(l, step.Scene, paint)
+		if err != nil {
+			return []finding{{"measure", err}}
+		}
+		steps = append(steps, s)
 	}
-	d := problems.Deal(2)
-	for range 2000 {
-		p := d.Next()
-		for _, m := range models.All {
-			if m.Fits(p) == nil {
-				read(m, p)
+	return readSights(l.Model.Name, whole, steps, l.Truth)
+}
+
+// readSights has every reader read pictures that were measured.
+func readSights(model string, whole sight, steps []sight, t problems.Truth) []finding {
+	r, known := readings[model]
+	if !known {
+		return []finding{{"whole", errors.New("nothing reads the pictures of this model back")}}
+	}
+	list := []finding{{"whole", r.whole(whole, t)}, {"steps", r.steps(steps, t)}}
+	for name, read := range anywhere {
+		found := finding{name, read(whole, t)}
+		for i, s := range steps {
+			if err := read(s, t); err != nil && (found.err == nil || errors.Is(found.err, errUnread)) {
+				found.err = err
+				if !errors.Is(err, errUnread) {
+					found.err = fmt.Errorf("step %d: %w", i+1, err)
+				}
 			}
 		}
+		list = append(list, found)
 	}
-	var names []string
-	for name := range told {
-		names = append(names, name)
-	}
-	slices.Sort(names)
-	for _, name := range names {
-		t.Logf("%5d  %s", told[name], name)
-	}
+	return list
 }
 
 // errUnread says that a picture of this kind is not read back yet.
@@ -132,188 +145,6 @@ func whole(n int64) *big.Rat { return big.NewRat(n, 1) }
 func agree(what string, found, want *big.Rat) error {
 	if found.Cmp(want) != 0 {
 		return fmt.Errorf("%s: %s in the picture, %s in truth", what, found.RatString(), want.RatString())
-	}
-	return nil
-}
-
-// readBlocks counts blocks by their size in ones: filled ones by their fill, and
-// empty ones, which are gone or traded, by their edge.
-func readBlocks(s sight, t problems.Truth) error {
-	one := 0
-	var faces []measure.Face
-	for _, f := range s.Faces() {
-		if !s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) && !s.ghost(f.Paint) && !s.empty(f.Paint, scene.First, scene.Second, scene.Moved) {
-			continue
-		}
-		faces = append(faces, f)
-		if f.Cells() > 1 {
-			one = f.W / f.Cols()
-		}
-	}
-	for _, f := range faces {
-		if one == 0 || f.W < one {
-			one = f.W // ones only, or ones beside what is gone
-		}
-	}
-	sum := func(choose func(measure.Face) bool) *big.Rat {
-		total := whole(0)
-		for _, f := range faces {
-			if choose(f) {
-				worth := whole(int64(f.Area() / (one * one)))
-				if s.Cube(f) {
-					worth.Mul(worth, whole(10))
-				}
-				total.Add(total, worth)
-			}
-		}
-		return total
-	}
-	for _, f := range faces {
-		if n := f.Area() / (one * one); f.Area()%(one*one) != 0 || n != 1 && n != 10 && n != 100 {
-			return fmt.Errorf("a block of %d × %d, with ones of %d", f.W, f.H, one)
-		}
-		if n := f.Cells(); n != 1 && n*one*one != f.Area() {
-			return fmt.Errorf("a block of %d × %d is ruled in %d", f.W, f.H, n)
-		}
-	}
-	of := func(roles ...scene.Role) *big.Rat {
-		return sum(func(f measure.Face) bool { return s.is(f.Paint, roles...) })
-	}
-	switch s.problem.Kind {
-	case arithmetic.Show:
-		return agree("the number", of(scene.First), t.Numbers[0])
-	case arithmetic.Addition:
-		both := func(role scene.Role) *big.Rat {
-			return sum(func(f measure.Face) bool { return s.is(f.Paint, role) || s.empty(f.Paint, role) })
-		}
-		if err := agree("the first, with what was traded", both(scene.First), t.Numbers[0]); err != nil {
-			return err
-		}
-		if err := agree("the second, with what was traded", both(scene.Second), t.Numbers[1]); err != nil {
-			return err
-		}
-		return agree("what is solid", of(scene.First, scene.Second, scene.Moved), t.Value)
-	case arithmetic.Claim, arithmetic.Comparison:
-		if err := agree("the first", of(scene.First), t.Numbers[0]); err != nil {
-			return err
-		}
-		return agree("the second", of(scene.Second), t.Numbers[1])
-	case arithmetic.Subtraction:
-		if err := agree("what is left", of(scene.First, scene.Result), t.Value); err != nil {
-			return err
-		}
-		return agree("what is gone", sum(func(f measure.Face) bool { return s.ghost(f.Paint) }), t.Numbers[1])
-	}
-	return errUnread
-}
-
-// readBars reads every row of bars as a length in wholes: a whole is a heavy
-// outline, what is shaded on it counts.
-func readBars(s sight, t problems.Truth) error {
-	const heavy = "5"
-	wholeLen := 0
-	for _, r := range s.Rects {
-		if !r.Filled() && r.Width == heavy {
-			if wholeLen != 0 && wholeLen != r.W {
-				return fmt.Errorf("wholes of %d and of %d", wholeLen, r.W)
-			}
-			wholeLen = r.W
-		}
-	}
-	if wholeLen == 0 {
-		return fmt.Errorf("no whole is marked")
-	}
-	// rows are the lengths of one fill, row by row from the top.
-	rows := func(role scene.Role) []*big.Rat {
-		at := map[int]int{}
-		var ys []int
-		for _, r := range s.Rects {
-			if r.Filled() && s.is(r.Paint, role) {
-				if at[r.Y] == 0 {
-					ys = append(ys, r.Y)
-				}
-				at[r.Y] += r.W
-			}
-		}
-		slices.Sort(ys)
-		var sums []*big.Rat
-		for _, y := range ys {
-			sums = append(sums, big.NewRat(int64(at[y]), int64(wholeLen)))
-		}
-		return sums
-	}
-	if err := s.tiled(); err != nil {
-		return err
-	}
-	first, second := rows(scene.First), rows(scene.Second)
-	each := func(what string, found []*big.Rat, want *big.Rat) error {
-		if len(found) == 0 && want.Sign() != 0 {
-			return fmt.Errorf("%s is not there", what)
-		}
-		for _, f := range found {
-			if err := agree(what, f, want); err != nil {
-				return err
-			}
-		}
-		return nil
-	}
-	switch s.problem.Kind {
-	case arithmetic.Addition:
-		if err := each("the sum", rows(scene.Result), t.Value); err != nil {
-			return err
-		}
-		fallthrough
-	case arithmetic.Claim, arithmetic.Comparison:
-		if err := each("the first", first, t.Numbers[0]); err != nil {
-			return err
-		}
-		if s.problem.Kind != arithmetic.Addition && len(t.Numbers) == 3 {
-			if err := each("the third", rows(scene.Result), t.Numbers[2]); err != nil {
-				return err
-			}
-		}
-		return each("the second", second, t.Numbers[1])
-	case arithmetic.Subtraction:
-		if err := each("what is left", append(first, rows(scene.Result)...), t.Value); err != nil {
-			return err
-		}
-		return each("what is gone", second, t.Numbers[1])
-	case arithmetic.Ordering:
-		if len(first) != len(t.Sorted) {
-			return fmt.Errorf("%d bars for %d numbers", len(first), len(t.Sorted))
-		}
-		for i, want := range t.Sorted {
-			if err := agree("the bars from the top", first[i], want); err != nil {
-				return err
-			}
-		}
-		return nil
-	case arithmetic.Show:
-		return each("the number", first, t.Numbers[0])
-	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
-		if err := each("the number", first, t.Numbers[0]); err != nil {
-			return err
-		}
-		return each("its other name", rows(scene.Result), t.Numbers[0])
-	}
-	return errUnread
-}
-
-// tiled: in every row the shaded parts lie end to end.
-func (s sight) tiled() error {
-	rows := map[int][]measure.Box{}
-	for _, f := range s.Faces() {
-		if f.Filled() && s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) {
-			rows[f.Y] = append(rows[f.Y], f.Box)
-		}
-	}
-	for _, row := range rows {
-		slices.SortFunc(row, func(a, b measure.Box) int { return a.X - b.X })
-		for i := range row[1:] {
-			if row[i].Right() != row[i+1].X || row[i].H != row[i+1].H {
-				return fmt.Errorf("the parts at %v and %v do not lie end to end", row[i], row[i+1])
-			}
-		}
 	}
 	return nil
 }

@@ -3,16 +3,18 @@ package laws
 import (
 	"flag"
 	"fmt"
+	"slices"
 	"sort"
+	"sync"
 	"testing"
 
+	"modeler/arithmetic"
 	"modeler/arithmetic/reading"
-	"modeler/golden/problems"
 	"modeler/models"
 )
 
 var (
-	count = flag.Int("problems", 3400, "how many random problems to hold to the laws")
+	count = flag.Int("problems", 20_000, "how many random problems to hold to the laws")
 	seed  = flag.Uint64("seed", 1, "which random problems")
 )
 
@@ -46,40 +48,39 @@ func TestEveryExampleKeepsTheLaws(t *testing.T) {
 // TestRandomProblemsKeepTheLaws holds random problems of every kind to the laws.
 // A few of each sort of breach are printed, with how often it happened.
 func TestRandomProblemsKeepTheLaws(t *testing.T) {
-	told := map[string]int{}
-	broken := map[string][]error{}
-	d := problems.Deal(*seed)
-	for range *count {
-		p := d.Next()
-		for _, m := range models.All {
-			if m.Fits(p) != nil {
-				continue
-			}
-			told[m.Name+", "+string(p.Kind)]++
-			l, err := Tell(m, p)
-			if err != nil {
-				t.Error(err)
-				continue
-			}
-			for _, err := range Check(&l) {
-				sort := fmt.Sprintf("%s, %s, %.24s", m.Name, p.Kind, err.Error())
-				broken[sort] = append(broken[sort], err)
-			}
+	var lock sync.Mutex
+	told, broken := map[string]int{}, map[string][]string{}
+	Deal(*seed, *count, func(m *models.Model, p arithmetic.Problem) {
+		l, err := Tell(m, p)
+		faults := []error{err}
+		if err == nil {
+			faults = Check(&l)
 		}
-	}
+		lock.Lock()
+		defer lock.Unlock()
+		told[m.Name+", "+string(p.Kind)]++
+		for _, err := range faults {
+			sort := fmt.Sprintf("%s, %s, %.24s", m.Name, p.Kind, err.Error())
+			broken[sort] = append(broken[sort], err.Error())
+		}
+	})
 	for _, sort := range sorted(broken) {
 		list := broken[sort]
+		slices.Sort(list)
 		t.Errorf("%d × %v", len(list), list[0])
 		for _, err := range list[1:min(3, len(list))] {
 			t.Errorf("      %v", err)
 		}
 	}
+	lessons := 0
 	for _, sort := range sorted(told) {
 		t.Logf("%5d  %s", told[sort], sort)
+		lessons += told[sort]
 	}
+	t.Logf("%d lessons", lessons)
 	for _, m := range models.All {
 		for _, kind := range m.First {
-			if told[m.Name+", "+string(kind)] == 0 {
+			if told[m.Name+", "+string(kind)] == 0 && *count > 1000 {
 				t.Errorf("no problem of the kind %q was told by %s, which is first for it", kind, m.Name)
 			}
 		}

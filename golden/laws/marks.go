@@ -123,10 +123,13 @@ func spoken(t scene.Text) string {
 	return strings.Join(words, " ")
 }
 
+// plainNumber takes away what stands in a number besides its digits.
+var plainNumber = strings.NewReplacer(",", "", "$", "")
+
 // valueOf is the number that a text is: 0.3, 2/4, 1 1/2, $0.50.
 func valueOf(t scene.Text) (*big.Rat, bool) {
 	sum := new(big.Rat)
-	fields := strings.Fields(strings.NewReplacer(",", "", "$", "").Replace(spoken(t)))
+	fields := strings.Fields(plainNumber.Replace(spoken(t)))
 	for _, f := range fields {
 		v, ok := new(big.Rat).SetString(f)
 		if !ok || v.Sign() < 0 || f[0] == '+' {

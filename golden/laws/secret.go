@@ -133,6 +133,9 @@ func secrets(p Picture) []string {
 	case arithmetic.Claim:
 		return []string{"is true", "is false", "is not true"}
 	case arithmetic.Comparison:
+		if _, worked := p.Problem.Left.(arithmetic.Operation); worked && p.Step > 0 {
+			return nil // what that side comes to is worked out before the sign is asked for
+		}
 		sign := " " + a.Relation.String() + " "
 		return []string{p.Problem.Left.String() + sign + p.Problem.Right.String()}
 	case arithmetic.Ordering, arithmetic.Factors:
@@ -211,6 +214,9 @@ func tells(text, secret string) bool {
 		end := i + len(want)
 		if i > 0 && strings.Contains(want[0], "/") && strings.Trim(in[i-1], "0123456789") == "" {
 			continue // the fraction of a mixed number
+		}
+		if i > 0 && len(want) == 1 && placeOf(want[0]) >= 0 && strings.Trim(in[i-1], "0123456789") == "" {
+			continue // 1 ten, where the answer is ten
 		}
 		if slices.Equal(in[i:end], want) && (end == len(in) || placeOf(in[end]) < 0 && in[end] != "of") {
 			return true

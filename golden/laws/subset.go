@@ -1,14 +1,13 @@
 package laws
 
 import (
-	"bytes"
-	"encoding/xml"
 	"errors"
 	"fmt"
-	"io"
 	"regexp"
 	"slices"
+	"strconv"
 
+	"modeler/golden/measure"
 	"modeler/svg"
 )
 
@@ -47,9 +46,6 @@ var paint = map[string]*regexp.Regexp{
 	"text-anchor":      regexp.MustCompile(`^(start|middle|end)$`),
 }
 
-// position matches the values of x, y, cx, r and the like.
-var position = regexp.MustCompile(`^-?\d+$`)
-
 // largestFile is what a picture may come to, in bytes.
 const largestFile = 32 << 10
 
@@ -72,71 +68,64 @@ func Subset(p Picture) error {
 	return nil
 }
 
-// InSubset checks a file: well-formed XML, one <svg> with a size and a view box,
-// first a title and a description, and nothing that is not on the lists.
+// InSubset checks a file: plain well-formed XML, one <svg> with a size and a view
+// box, first a title and a description, and nothing that is not on the lists.
 func InSubset(file []byte) error {
-	d := xml.NewDecoder(bytes.NewReader(file))
-	var order []string
-	depth := 0
-	for {
-		token, err := d.Token()
-		if errors.Is(err, io.EOF) {
-			break
-		}
-		if err != nil {
-			return err
-		}
-		switch v := token.(type) {
-		case xml.StartElement:
-			if err := elementAllowed(v); err != nil {
-				return err
+	var first []string
+	err := measure.Scan(file, measure.Sink{
+		Start: func(name string, attrs []measure.Attr) error {
+			if len(first) < 3 {
+				first = append(first, name)
 			}
-			order = append(order, v.Name.Local)
-			if depth++; depth == 1 && v.Name.Local != "svg" || depth > 1 && v.Name.Local == "svg" {
-				return fmt.Errorf("<%s> in a wrong place", v.Name.Local)
+			if (name == "svg") != (len(first) == 1) {
+				return fmt.Errorf("<%s> in a wrong place", name)
 			}
-		case xml.EndElement:
-			depth--
-		case xml.Comment, xml.Directive:
-			return errors.New("a comment or a document type")
-		case xml.ProcInst:
-			if v.Target != "xml" {
-				return fmt.Errorf("<?%s?>", v.Target)
-			}
-		}
+			return elementAllowed(name, attrs)
+		},
+		End:  func(string) {},
+		Text: func(string) {},
+	})
+	if err != nil {
+		return err
 	}
-	if len(order) < 3 || order[1] != "title" || order[2] != "desc" {
+	if len(first) < 3 || first[1] != "title" || first[2] != "desc" {
 		return errors.New("it does not begin with a title and a description")
 	}
 	return nil
 }
 
-func elementAllowed(e xml.StartElement) error {
-	name := e.Name.Local
+func elementAllowed(name string, attrs []measure.Attr) error {
 	own, ok := allowed[name]
-	if !ok || e.Name.Space != "http://www.w3.org/2000/svg" {
+	if !ok {
 		return fmt.Errorf("<%s> is not in the subset", name)
 	}
-	has := func(key string) bool {
-		return slices.ContainsFunc(e.Attr, func(a xml.Attr) bool { return a.Name.Local == key && a.Value != "" })
+	has := func(key, value string) bool {
+		return slices.ContainsFunc(attrs, func(a measure.Attr) bool {
+			return a.Name == key && a.Value != "" && (value == "" || a.Value == value)
+		})
 	}
-	if name == "svg" && !(has("width") && has("height") && has("viewBox")) {
-		return errors.New("<svg> without a size and a view box")
+	if name == "svg" && !(has("width", "") && has("height", "") && has("viewBox", "") && has("xmlns", "http://www.w3.org/2000/svg")) {
+		return errors.New("<svg> without its name space, a size and a view box")
 	}
-	for _, a := range e.Attr {
-		key := a.Name.Local
-		if values, ok := paint[key]; ok && a.Name.Space == "" {
+	for _, a := range attrs {
+		if values, ok := paint[a.Name]; ok {
 			if !values.MatchString(a.Value) {
-				return fmt.Errorf("<%s %s=%q> is not in the subset", name, key, a.Value)
+				return fmt.Errorf("<%s %s=%q> is not in the subset", name, a.Name, a.Value)
 			}
 			continue
 		}
-		if !slices.Contains(own, key) || a.Name.Space != "" {
-			return fmt.Errorf("<%s %s> is not in the subset", name, key)
+		if !slices.Contains(own, a.Name) {
+			return fmt.Errorf("<%s %s> is not in the subset", name, a.Name)
 		}
-		if len(key) <= 2 && key != "d" && !position.MatchString(a.Value) {
-			return fmt.Errorf("<%s %s=%q> is not a whole number", name, key, a.Value)
+		if len(a.Name) <= 2 && a.Name != "d" && !whole(a.Value) {
+			return fmt.Errorf("<%s %s=%q> is not a whole number", name, a.Name, a.Value)
 		}
 	}
 	return nil
+}
+
+// whole reports whether the value of x, y, cx, r or the like is a whole number.
+func whole(value string) bool {
+	_, err := strconv.Atoi(value)
+	return err == nil && value[0] != '+'
 }

@@ -1,11 +1,8 @@
 package measure
 
 import (
-	"bytes"
-	"encoding/xml"
 	"errors"
 	"fmt"
-	"io"
 	"strconv"
 	"strings"
 )
@@ -27,58 +24,46 @@ type reader struct {
 // Read reads a file. Elements that it does not know are an error rather than
 // passed over, since they might paint something.
 func Read(file []byte) (Drawing, error) {
-	d := xml.NewDecoder(bytes.NewReader(file))
 	r := reader{}
 	// What SVG 1.1 paints where nothing is said: black surfaces, no edges.
 	stack := []state{{Paint: Paint{Fill: "#000000", Stroke: "none", Width: "1"}, anchor: "start", size: 16}}
-	var name string // of the innermost open element
-	for {
-		token, err := d.Token()
-		if errors.Is(err, io.EOF) {
-			return r.Drawing, nil
-		}
-		if err != nil {
-			return r.Drawing, fmt.Errorf("measure: %w", err)
-		}
-		switch v := token.(type) {
-		case xml.StartElement:
-			name = v.Name.Local
-			s, err := stack[len(stack)-1].inherit(v.Attr)
+	var open string // the innermost open element
+	err := Scan(file, Sink{
+		Start: func(name string, attrs []Attr) error {
+			open = name
+			s, err := stack[len(stack)-1].inherit(attrs)
 			if err == nil {
-				err = r.element(name, attributes(v.Attr), s)
+				err = r.element(name, attrs, s)
 			}
 			if err != nil {
-				return r.Drawing, fmt.Errorf("measure: <%s>: %w", name, err)
+				return fmt.Errorf("<%s>: %w", name, err)
 			}
 			stack = append(stack, s)
-		case xml.EndElement:
-			stack, name = stack[:len(stack)-1], ""
-		case xml.CharData:
-			switch name {
+			return nil
+		},
+		End: func(string) { stack, open = stack[:len(stack)-1], "" },
+		Text: func(text string) {
+			switch open {
 			case "title":
-				r.Title += string(v)
+				r.Title += text
 			case "desc":
-				r.Desc += string(v)
+				r.Desc += text
 			case "text":
-				r.Texts[len(r.Texts)-1].Words += string(v)
+				r.Texts[len(r.Texts)-1].Words += text
 			}
-		}
+		},
+	})
+	if err != nil {
+		return r.Drawing, fmt.Errorf("measure: %w", err)
 	}
-}
-
-func attributes(list []xml.Attr) map[string]string {
-	m := map[string]string{}
-	for _, a := range list {
-		m[a.Name.Local] = a.Value
-	}
-	return m
+	return r.Drawing, nil
 }
 
 // inherit is the state inside an element with these attributes.
-func (s state) inherit(list []xml.Attr) (state, error) {
+func (s state) inherit(list []Attr) (state, error) {
 	for _, a := range list {
 		var err error
-		switch a.Name.Local {
+		switch a.Name {
 		case "fill":
 			s.Fill = a.Value
 		case "stroke":
@@ -99,7 +84,7 @@ func (s state) inherit(list []xml.Attr) (state, error) {
 			s.dx, s.dy = s.dx+dx, s.dy+dy
 		}
 		if err != nil {
-			return s, fmt.Errorf("%s=%q: %w", a.Name.Local, a.Value, err)
+			return s, fmt.Errorf("%s=%q: %w", a.Name, a.Value, err)
 		}
 	}
 	return s, nil
@@ -119,16 +104,25 @@ func translation(text string) (dx, dy int, err error) {
 	return dx, dy, err
 }
 
-func (r *reader) element(name string, at map[string]string, s state) error {
+func (r *reader) element(name string, attrs []Attr, s state) error {
 	r.order++
 	var err error
+	at := func(key string) string {
+		for _, a := range attrs {
+			if a.Name == key {
+				return a.Value
+			}
+		}
+		return ""
+	}
 	n := func(key string) int {
-		if at[key] == "" {
+		value := at(key)
+		if value == "" {
 			return 0
 		}
-		v, e := strconv.Atoi(at[key])
+		v, e := strconv.Atoi(value)
 		if e != nil && err == nil {
-			err = fmt.Errorf("%s=%q is not a whole number", key, at[key])
+			err = fmt.Errorf("%s=%q is not a whole number", key, value)
 		}
 		return v
 	}
@@ -137,9 +131,9 @@ func (r *reader) element(name string, at map[string]string, s state) error {
 	}
 	switch name {
 	case "svg":
-		box := strings.Fields(at["viewBox"])
+		box := strings.Fields(at("viewBox"))
 		if len(box) != 4 || box[0] != "0" || box[1] != "0" {
-			return fmt.Errorf("viewBox=%q", at["viewBox"])
+			return fmt.Errorf("viewBox=%q", at("viewBox"))
 		}
 		if r.W, err = strconv.Atoi(box[2]); err == nil {
 			r.H, err = strconv.Atoi(box[3])
@@ -153,13 +147,13 @@ func (r *reader) element(name string, at map[string]string, s state) error {
 		line(false, []Point{{n("x1"), n("y1")}, {n("x2"), n("y2")}})
 	case "polyline", "polygon":
 		var points []Point
-		points, err = pairs(at["points"])
+		points, err = pairs(at("points"))
 		if err == nil {
 			line(name == "polygon", points)
 		}
 	case "path":
 		var paths []Path
-		if paths, err = trace(at["d"]); err != nil {
+		if paths, err = trace(at("d")); err != nil {
 			return err
 		}
 		for _, p := range paths {

@@ -63,8 +63,8 @@ func (d Drawing) Marks() []Mark {
 		}) {
 			continue // the wholes of a mixed number
 		}
-		v, ok := new(big.Rat).SetString(strings.ReplaceAll(t.Words, ",", ""))
-		if ok && t.Anchor == "middle" && !inFraction[t.Order] && d.alone(t.Size*5/4, t.X, t.Y, t.Order) {
+		v, ok := new(big.Rat).SetString(strings.ReplaceAll(strings.TrimPrefix(t.Words, "$"), ",", ""))
+		if ok && t.Words[0] != '+' && t.Anchor == "middle" && !inFraction[t.Order] && d.alone(t.Size*5/4, t.X, t.Y, t.Order) {
 			list = append(list, Mark{t.X, t.Y, v})
 		}
 	}

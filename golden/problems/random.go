@@ -60,11 +60,8 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.Missing:
 		return d.missing()
 	case arithmetic.Claim, arithmetic.Comparison:
-		a, b := d.two()
-		if d.IntN(3) == 0 {
-			b = d.another(a)
-		}
-		p := arithmetic.Problem{Kind: kind, Left: a, Right: b}
+		p := d.statement()
+		p.Kind = kind
 		if kind == arithmetic.Claim {
 			p.Rel = arithmetic.Relation(1 + d.IntN(3))
 		}

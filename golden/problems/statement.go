@@ -1,0 +1,48 @@
+package problems
+
+import "modeler/arithmetic"
+
+// statement deals the two sides of a claim or a comparison: two numbers, or sums,
+// differences or products beside a number or beside each other. Half of them are
+// equal or nearly so.
+func (d *Dealer) statement() arithmetic.Problem {
+	switch d.IntN(8) {
+	case 0:
+		return arithmetic.Problem{Left: d.small(arithmetic.Multiply), Right: d.beside(arithmetic.Multiply)}
+	case 1, 2:
+		return arithmetic.Problem{Left: d.small(arithmetic.Add), Right: d.beside(arithmetic.Add)}
+	case 3:
+		return arithmetic.Problem{Left: d.small(arithmetic.Subtract), Right: d.beside(arithmetic.Subtract)}
+	case 4:
+		a, b := d.common(6), d.common(6)
+		p := arithmetic.Problem{Left: arithmetic.Operation{Op: arithmetic.Add, Left: a, Right: b}, Right: d.common(12)}
+		if d.IntN(3) == 0 {
+			p.Left, p.Right = p.Right, p.Left
+		}
+		return p
+	}
+	a, b := d.two()
+	if d.IntN(3) == 0 {
+		b = d.another(a)
+	}
+	return arithmetic.Problem{Left: a, Right: b}
+}
+
+// beside is the other side of a statement: an operation of the same sort, or a
+// number that one of them may come to.
+func (d *Dealer) beside(op arithmetic.Op) arithmetic.Expr {
+	o := d.small(op)
+	if d.IntN(3) > 0 {
+		return o
+	}
+	return arithmetic.Int(value(o).Num().Int64() + d.Int64N(2))
+}
+
+// small is an operation on two whole numbers as a child has by heart.
+func (d *Dealer) small(op arithmetic.Op) arithmetic.Operation {
+	a, b := d.Int64N(10)+1, d.Int64N(10)+1
+	if op == arithmetic.Subtract {
+		a += b
+	}
+	return arithmetic.Operation{Op: op, Left: arithmetic.Int(a), Right: arithmetic.Int(b)}
+}

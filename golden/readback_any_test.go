@@ -1,0 +1,165 @@
+package golden
+
+import (
+	"errors"
+	"fmt"
+	"math/big"
+	"slices"
+	"strings"
+
+	"modeler/golden/measure"
+	"modeler/golden/problems"
+)
+
+// readStatements: whatever a picture says in symbols is so.
+func readStatements(s sight, _ problems.Truth) error {
+	for _, said := range s.Statements() {
+		if err := said.Check(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// unscaled reports whether a picture says that it is not to scale.
+func (s sight) unscaled() bool {
+	return slices.ContainsFunc(s.Texts, func(t measure.Text) bool { return strings.Contains(t.Words, "not to scale") })
+}
+
+// signed is a jump's name: +70, −8, + 2/6.
+type signed struct {
+	x int
+	v *big.Rat
+}
+
+// jumpNames are the signed numbers above a height, from left to right.
+func (s sight) jumpNames(above, below int) []signed {
+	var list []signed
+	for _, line := range s.Lines() {
+		for i := range max(0, len(line)-1) {
+			sign, number := line[i], line[i+1]
+			v, ok := number.Value()
+			near := number.Left-sign.Right < number.Size
+			if !ok || !near || sign.Text != "+" && sign.Text != "−" || number.Y >= below || number.Y < above {
+				continue
+			}
+			if i > 0 {
+				if _, sum := line[i-1].Value(); sum && sign.X-line[i-1].X < sign.Size*3/2 {
+					continue // it stands between two numbers
+				}
+			}
+			if sign.Text == "−" {
+				v = new(big.Rat).Neg(v)
+			}
+			list = append(list, signed{number.X, v})
+		}
+	}
+	slices.SortStableFunc(list, func(a, b signed) int { return a.x - b.x })
+	return list
+}
+
+// readJumpNames: on every line the jumps with a name are as long as it says, in
+// the right direction.
+func readJumpNames(s sight, _ problems.Truth) error {
+	jumps := s.Jumps()
+	if len(jumps) == 0 {
+		return nil
+	}
+	above := 0
+	for _, y := range s.lines() {
+		var here []measure.Jump
+		for _, j := range jumps {
+			if j.Y == y {
+				here = append(here, j)
+			}
+		}
+		names := s.jumpNames(above, y)
+		above = y
+		if len(here) == 0 || len(names) == 0 {
+			continue
+		}
+		if len(here) != len(names) {
+			return errUnread
+		}
+		slices.SortStableFunc(here, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
+		for i, j := range here {
+			if (j.X2 > j.X1) != (names[i].v.Sign() > 0) {
+				return fmt.Errorf("the jump called %s goes from %d to %d", names[i].v.RatString(), j.X1, j.X2)
+			}
+		}
+		if err := s.longAsNamed(y, here, names); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// longAsNamed compares the lengths of jumps with their names: by the scale of the
+// line, or where there is none with each other.
+func (s sight) longAsNamed(y int, jumps []measure.Jump, names []signed) error {
+	if s.unscaled() {
+		return nil
+	}
+	unit := new(big.Rat)
+	if a, err := s.axis(y); err == nil && a.sure {
+		unit.Abs(a.Unit)
+	} else {
+		longest := 0
+		for i, j := range jumps {
+			if w := max(j.X2-j.X1, j.X1-j.X2); w > longest {
+				longest = w
+				unit.Quo(names[i].v, big.NewRat(int64(j.X2-j.X1), 1))
+			}
+		}
+	}
+	for i, j := range jumps {
+		off := big.NewRat(int64(j.X2-j.X1), 1)
+		off.Sub(off.Mul(off, unit), names[i].v)
+		if off.Abs(off).Cmp(new(big.Rat).Mul(unit, big.NewRat(3, 1))) > 0 {
+			return fmt.Errorf("the jump from %d to %d is called %s", j.X1, j.X2, names[i].v.RatString())
+		}
+	}
+	return nil
+}
+
+// astray is how far, in units, a number may stand from its place on a line when
+// no line leads to it.
+const astray = 20
+
+// readNumerals: along a line every number stands under or over its own place, or
+// a thin line leads from the one to the other.
+func readNumerals(s sight, _ problems.Truth) error {
+	if s.unscaled() || len(s.Faces()) > 0 && len(s.Circles) == 0 && len(s.Jumps()) == 0 {
+		return nil
+	}
+	for _, y := range s.lines() {
+		a, err := s.axis(y)
+		if !a.sure || errors.Is(err, errUnread) {
+			continue
+		}
+		if err != nil {
+			return err
+		}
+		for _, m := range s.Marks() {
+			const row = 60
+			if m.Y <= y || m.Y > y+row || s.led(m) || a.within(astray, m.X, m.Value) {
+				continue
+			}
+			return fmt.Errorf("%s stands at the place of %s", m.Value.RatString(), a.Value(m.X).RatString())
+		}
+	}
+	return nil
+}
+
+// led reports whether a thin line ends just above or below a number.
+func (s sight) led(m measure.Mark) bool {
+	return slices.ContainsFunc(s.Paths, func(p measure.Path) bool {
+		const reach = 70 // from the middle of a number to the end of the line, up or down
+		if len(p.Curves) > 0 || p.Closed || p.Width == "2.5" || p.Width == "5" {
+			return false
+		}
+		return slices.ContainsFunc([]measure.Point{p.Points[0], p.Points[len(p.Points)-1]}, func(q measure.Point) bool {
+			return max(q.X-m.X, m.X-q.X) <= 4 && max(q.Y-m.Y, m.Y-q.Y) <= reach && p.Box().W > 0
+		})
+	})
+}

@@ -1,0 +1,123 @@
+package golden
+
+import (
+	"fmt"
+	"math/big"
+	"slices"
+
+	"modeler/arithmetic"
+	"modeler/golden/measure"
+	"modeler/golden/problems"
+	"modeler/models/scene"
+)
+
+// readBars reads every row of bars as a length in wholes: a whole is a heavy
+// outline, what is shaded on it counts.
+func readBars(s sight, t problems.Truth) error {
+	const heavy = "5"
+	wholeLen := 0
+	for _, r := range s.Rects {
+		if !r.Filled() && r.Width == heavy {
+			if wholeLen != 0 && wholeLen != r.W {
+				return fmt.Errorf("wholes of %d and of %d", wholeLen, r.W)
+			}
+			wholeLen = r.W
+		}
+	}
+	if wholeLen == 0 {
+		return fmt.Errorf("no whole is marked")
+	}
+	// rows are the lengths of one fill, row by row from the top.
+	rows := func(role scene.Role) []*big.Rat {
+		at := map[int]int{}
+		var ys []int
+		for _, r := range s.Rects {
+			if r.Filled() && s.is(r.Paint, role) {
+				if at[r.Y] == 0 {
+					ys = append(ys, r.Y)
+				}
+				at[r.Y] += r.W
+			}
+		}
+		slices.Sort(ys)
+		var sums []*big.Rat
+		for _, y := range ys {
+			sums = append(sums, big.NewRat(int64(at[y]), int64(wholeLen)))
+		}
+		return sums
+	}
+	if err := s.tiled(); err != nil {
+		return err
+	}
+	first, second := rows(scene.First), rows(scene.Second)
+	each := func(what string, found []*big.Rat, want *big.Rat) error {
+		if len(found) == 0 && want.Sign() != 0 {
+			return fmt.Errorf("%s is not there", what)
+		}
+		for _, f := range found {
+			if err := agree(what, f, want); err != nil {
+				return err
+			}
+		}
+		return nil
+	}
+	switch s.problem.Kind {
+	case arithmetic.Addition:
+		if err := each("the sum", rows(scene.Result), t.Value); err != nil {
+			return err
+		}
+		fallthrough
+	case arithmetic.Claim, arithmetic.Comparison:
+		if err := each("the first", first, t.Numbers[0]); err != nil {
+			return err
+		}
+		if s.problem.Kind != arithmetic.Addition && len(t.Numbers) == 3 {
+			if err := each("the third", rows(scene.Result), t.Numbers[2]); err != nil {
+				return err
+			}
+		}
+		return each("the second", second, t.Numbers[1])
+	case arithmetic.Subtraction:
+		if err := each("what is left", append(first, rows(scene.Result)...), t.Value); err != nil {
+			return err
+		}
+		return each("what is gone", second, t.Numbers[1])
+	case arithmetic.Ordering:
+		if len(first) != len(t.Sorted) {
+			return fmt.Errorf("%d bars for %d numbers", len(first), len(t.Sorted))
+		}
+		for i, want := range t.Sorted {
+			if err := agree("the bars from the top", first[i], want); err != nil {
+				return err
+			}
+		}
+		return nil
+	case arithmetic.Show:
+		return each("the number", first, t.Numbers[0])
+	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+		if err := each("the number", first, t.Numbers[0]); err != nil {
+			return err
+		}
+		return each("its other name", rows(scene.Result), t.Numbers[0])
+	}
+	return errUnread
+}
+
+// tiled: in every row the shaded parts lie end to end.
+func (s sight) tiled() error {
+	rows := map[int][]measure.Box{}
+	for _, f := range s.Faces() {
+		if f.Filled() && s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) {
+			rows[f.Y] = append(rows[f.Y], f.Box)
+		}
+	}
+	for _, row := range rows {
+		slices.SortFunc(row, func(a, b measure.Box) int { return a.X - b.X })
+		for i := range row[1:] {
+			if row[i].Right() != row[i+1].X || row[i].H != row[i+1].H {
+				return fmt.Errorf("the parts at %v and %v do not lie end to end", row[i], row[i+1])
+			}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,95 @@
+package golden
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"slices"
+	"sync"
+	"testing"
+
+	"modeler/arithmetic"
+	"modeler/golden/laws"
+	"modeler/models"
+)
+
+var (
+	count = flag.Int("problems", 20_000, "how many random problems to read back")
+	seed  = flag.Uint64("seed", 2, "which random problems")
+)
+
+// sometimes lists the readers that cannot read every picture of a kind, and the
+// least share of them, in hundredths, that they do read. All others read all. Now
+// and then two numbers on a line stand so close that neither the scale nor the
+// names can be read for certain.
+var sometimes = map[string]int{
+	"number-line, add, steps": 97, "number-line, add, whole": 97,
+	"number-line, claim, steps": 97, "number-line, claim, whole": 97,
+	"number-line, compare, steps": 97, "number-line, compare, whole": 97,
+	"number-line, order, steps": 97, "number-line, order, whole": 97,
+	"number-line, round, steps": 97, "number-line, round, whole": 97,
+	"number-line, show, steps": 97, "number-line, show, whole": 97,
+	"number-line, subtract, steps": 97, "number-line, subtract, whole": 97,
+	"number-line, unknown, steps": 97, "number-line, unknown, whole": 97,
+}
+
+// TestReadingBack measures the pictures of every example and of random problems,
+// the whole story and every step, and compares what it finds with the exact
+// answer.
+func TestReadingBack(t *testing.T) {
+	paint := paints(t)
+	var lock sync.Mutex
+	read, unread, faults := map[string]int{}, map[string]int{}, map[string][]string{}
+	pictures := 0
+	look := func(m *models.Model, p arithmetic.Problem) {
+		l, err := laws.Tell(m, p)
+		found := []finding{{"telling", err}}
+		if err == nil {
+			found = readBack(&l, paint)
+		}
+		lock.Lock()
+		defer lock.Unlock()
+		pictures += 1 + len(l.Steps)
+		for _, f := range found {
+			key := fmt.Sprintf("%s, %s, %s", m.Name, p.Kind, f.reader)
+			switch {
+			case f.err == nil:
+				read[key]++
+			case errors.Is(f.err, errUnread):
+				unread[key]++
+			default:
+				faults[key] = append(faults[key], fmt.Sprintf("%s: %v", p, f.err))
+			}
+		}
+	}
+	for _, l := range lessons(t) {
+		look(l.model, l.reading.Problem)
+	}
+	laws.Deal(*seed, *count, look)
+	var keys []string
+	for _, m := range []map[string]int{read, unread} {
+		for key := range m {
+			keys = append(keys, key)
+		}
+	}
+	slices.Sort(keys)
+	for _, key := range slices.Compact(keys) {
+		all := read[key] + unread[key]
+		t.Logf("%5d read, %5d not read  %s", read[key], unread[key], key)
+		least, has := sometimes[key]
+		if !has {
+			least = 100
+		}
+		if read[key]*100 < all*least {
+			t.Errorf("%s: %d of %d pictures are read back, less than %d of a hundred", key, read[key], all, least)
+		}
+	}
+	for key, list := range faults {
+		slices.Sort(list)
+		t.Errorf("%d × %s: %s", len(list), key, list[0])
+		for _, other := range list[1:min(3, len(list))] {
+			t.Errorf("      %s", other)
+		}
+	}
+	t.Logf("%d pictures", pictures)
+}
