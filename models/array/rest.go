@@ -165,7 +165,8 @@ func (d *division) wholeDivision() *scene.Scene {
 		if d.stem != nil {
 			long = telling.Join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
 		}
-		if d.stem != nil && telling.EquationFits(long) {
+		// 10 + 2 = 12 r 3 would say that 12 is 12 and something.
+		if d.stem != nil && d.read.Left == 0 && telling.EquationFits(long) {
 			line = long
 		} else {
 			bottom = sumBelow(s, bottom, d.partTerms())
