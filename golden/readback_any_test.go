@@ -58,6 +58,35 @@ func (s sight) jumpNames(above, below int) []signed {
 	return list
 }
 
+// lengthNames are the numbers above a height that say how long a jump is: 1/4, or
+// 457 in "457 away". They have no sign; that of the jump in the same place is
+// theirs.
+func (s sight) lengthNames(above, below int, jumps []measure.Jump) []signed {
+	var list []signed
+	for _, line := range s.Lines() {
+		for i, w := range line {
+			v, ok := w.Value()
+			if !ok || w.Y >= below-20 || w.Y < above {
+				continue
+			}
+			if i+1 < len(line) && line[i+1].Text == "×" || i > 0 && line[i-1].Text == "×" {
+				return nil // 9 × 1 is the name of many
+			}
+			list = append(list, signed{w.X, v})
+		}
+	}
+	if len(list) != len(jumps) {
+		return nil
+	}
+	slices.SortStableFunc(list, func(a, b signed) int { return a.x - b.x })
+	for i, j := range jumps {
+		if j.X2 < j.X1 {
+			list[i].v = new(big.Rat).Neg(list[i].v)
+		}
+	}
+	return list
+}
+
 // readJumpNames: on every line the jumps with a name are as long as it says, in
 // the right direction.
 func readJumpNames(s sight, _ problems.Truth) error {
@@ -73,7 +102,11 @@ func readJumpNames(s sight, _ problems.Truth) error {
 				here = append(here, j)
 			}
 		}
+		slices.SortStableFunc(here, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
 		names := s.jumpNames(above, y)
+		if len(names) == 0 {
+			names = s.lengthNames(above, y, here)
+		}
 		above = y
 		if len(here) == 0 || len(names) == 0 {
 			continue
@@ -81,7 +114,6 @@ func readJumpNames(s sight, _ problems.Truth) error {
 		if len(here) != len(names) {
 			return errUnread
 		}
-		slices.SortStableFunc(here, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
 		for i, j := range here {
 			if (j.X2 > j.X1) != (names[i].v.Sign() > 0) {
 				return fmt.Errorf("the jump called %s goes from %d to %d", names[i].v.RatString(), j.X1, j.X2)
@@ -89,6 +121,27 @@ func readJumpNames(s sight, _ problems.Truth) error {
 		}
 		if err := s.longAsNamed(y, here, names); err != nil {
 			return err
+		}
+		for i, j := range here {
+			const small = 16 // units; a number may stand under the wrong end of such a jump
+			if slices.ContainsFunc(here, func(j measure.Jump) bool { return max(j.X2-j.X1, j.X1-j.X2) < small }) {
+				break
+			}
+			from, to := s.nameAt(y, j.X1), s.nameAt(y, j.X2)
+			if from != nil && to != nil && new(big.Rat).Sub(to, from).Cmp(names[i].v) != 0 {
+				return fmt.Errorf("the jump from %s to %s is called %s", from.RatString(), to.RatString(), names[i].v.RatString())
+			}
+		}
+	}
+	return nil
+}
+
+// nameAt is the number that stands just under a place of a line, or nil.
+func (s sight) nameAt(y, x int) *big.Rat {
+	const row = 75
+	for _, m := range s.Marks() {
+		if m.X == x && m.Y > y && m.Y < y+row {
+			return m.Value
 		}
 	}
 	return nil

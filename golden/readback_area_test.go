@@ -22,12 +22,13 @@ type area struct {
 	parts      []int64 // the numbers on the parts or led to them
 }
 
-// bare are the texts that are a whole number and nothing else.
+// bare are the texts that are a whole number and nothing else, but for the equation
+// at the foot.
 func (s sight) bare() []measure.Mark {
 	var list []measure.Mark
 	for _, t := range s.Texts {
 		n, err := strconv.ParseInt(strings.ReplaceAll(t.Words, ",", ""), 10, 64)
-		if err == nil {
+		if err == nil && t.Size < scene.Large {
 			list = append(list, measure.Mark{X: t.X, Y: t.Y - t.Size*36/100, Value: whole(n)})
 		}
 	}
@@ -57,7 +58,7 @@ func (s sight) readArea() (a area, err error) {
 	if a.cols == nil || a.rows == nil {
 		return a, errUnread
 	}
-	if err := a.toScale(s.unscaled(), xs, ys); err != nil {
+	if err := both(a.toScale(s.unscaled(), xs, ys), s.readSplits()); err != nil {
 		return a, err
 	}
 	return a, s.partial(&a, xs, ys)
@@ -167,10 +168,7 @@ func (s sight) partial(a *area, xs, ys []int) error {
 		}
 	}
 	for _, m := range s.bare() {
-		on := slices.IndexFunc(s.Rects, func(r measure.Rect) bool {
-			return r.Fill == s.paint[scene.Ink][0] && r.Stroked() && r.Contains(measure.Box{X: m.X, Y: m.Y})
-		})
-		if on < 0 {
+		if !s.inPlate(m) {
 			continue
 		}
 		v := m.Value.Num().Int64()

@@ -18,6 +18,7 @@ import (
 type rectangle struct {
 	count, marked, apart int64
 	rows, cols           int64 // 0 when they do not come out
+	box                  measure.Box
 }
 
 // readArray finds the array in the picture: counters, crates with a number on
@@ -42,6 +43,11 @@ func readArray(s sight, t problems.Truth) error {
 	if err != nil {
 		return err
 	}
+	if s.problem.Kind == arithmetic.Product && len(s.pieces()) > 1 {
+		if err := s.compareArea(t, true); err != nil && err != errUnread {
+			return err
+		}
+	}
 	return s.compareArray(r, t)
 }
 
@@ -49,13 +55,16 @@ func readArray(s sight, t problems.Truth) error {
 // one scale, ruled in as many squares as the number or not ruled at all.
 func (s sight) readPairs(t problems.Truth) error {
 	n := t.Numbers[0].Num().Int64()
-	drawn, cell := map[[2]int64]bool{}, int64(0)
+	drawn, cell, ruled := map[[2]int64]bool{}, int64(0), map[bool]bool{}
 	for _, f := range s.Faces() {
 		if !s.is(f.Paint, scene.First, scene.Second, scene.Result) {
 			continue
 		}
 		if got := int64(f.Cells()); got != n && got != 1 {
 			return fmt.Errorf("an array of %d × %d for %d", f.Rows(), f.Cols(), n)
+		}
+		if ruled[f.Cells() > 1] = true; n > 1 && len(ruled) > 1 {
+			return errors.New("only some of the arrays are ruled")
 		}
 		at := slices.IndexFunc(t.Pairs, func(p [2]int64) bool { return int64(f.W)*p[0] == int64(f.H)*p[1] })
 		if at < 0 {
@@ -96,6 +105,13 @@ func (s sight) counters() (r rectangle, ok bool) {
 		r.rows, r.cols = int64(rows), int64(cols)
 	}
 	r.count = int64(len(inside)) + r.apart
+	for i, c := range inside {
+		b := measure.Box{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}
+		if i == 0 {
+			r.box = b
+		}
+		r.box = around(r.box, b)
+	}
 	return r, len(inside) > 0
 }
 
@@ -128,7 +144,7 @@ func (s sight) squares() (r rectangle, err error) {
 				r.marked += worth
 			}
 		}
-		r.count = worth * int64(len(faces))
+		r.count, r.box = worth*int64(len(faces)), all
 		if len(xs)*len(ys) == len(faces) {
 			r.rows, r.cols = int64(len(ys)), int64(len(xs))*worth
 		}
@@ -165,13 +181,19 @@ func (s sight) squares() (r rectangle, err error) {
 	if area > all.Area() {
 		return r, errors.New("the parts lie on one another")
 	}
+	if !ruled && !slices.ContainsFunc(s.Texts, func(t measure.Text) bool {
+		return strings.Contains(t.Words, "to scale") || strings.Contains(t.Words, "without the single squares")
+	}) {
+		return r, errors.New("it is not ruled, and does not say so")
+	}
 	if !ruled && area < all.Area() {
 		return r, errors.New("a part is missing")
 	}
 	if !ruled {
 		g := new(big.Int).GCD(nil, nil, big.NewInt(int64(all.W)), big.NewInt(int64(all.H))).Int64()
-		return rectangle{count: -1, rows: int64(all.H) / g, cols: int64(all.W) / g}, nil
+		return rectangle{count: -1, rows: int64(all.H) / g, cols: int64(all.W) / g, box: all}, nil
 	}
+	r.box = all
 	if area == all.Area() {
 		r.rows, r.cols = int64(all.H/cell), int64(all.W/cell)
 	}
@@ -235,9 +257,17 @@ func (s sight) compareArray(r rectangle, t problems.Truth) error {
 	if r.rows == 0 && r.count > r.apart {
 		return errors.New("the rows are not full")
 	}
+	if err := both(s.readTotals(r, t), both(s.readSides(r.box, r.rows, r.cols), s.readSplits())); err != nil {
+		return err
+	}
 	switch s.problem.Kind {
 	case arithmetic.Product:
 		if t.Value.Sign() == 0 {
+			for _, m := range s.bare() {
+				if !slices.ContainsFunc(append(slices.Clone(t.Numbers), t.Value), func(v *big.Rat) bool { return v.Cmp(m.Value) == 0 }) {
+					return fmt.Errorf("%s is written beside the rows", m.Value.RatString())
+				}
+			}
 			return agree("the things in the array", whole(r.count), t.Value)
 		}
 		return both(agree("the rows", whole(r.rows), n(0)), agree("the columns", whole(r.cols), n(1)))

@@ -46,7 +46,7 @@ func readBars(s sight, t problems.Truth) error {
 		}
 		return sums
 	}
-	if err := s.tiled(); err != nil {
+	if err := both(s.tiled(), both(s.readCuts(t), s.readFractionNames(t))); err != nil {
 		return err
 	}
 	first, second := rows(scene.First), rows(scene.Second)

@@ -62,6 +62,9 @@ func readBlocks(s sight, t problems.Truth) error {
 	if err != nil {
 		return err
 	}
+	if err := s.readTrays(s.one(s.least()), t); err != nil {
+		return err
+	}
 	of := func(roles ...scene.Role) *big.Rat {
 		return sum(func(f measure.Face) bool { return s.is(f.Paint, roles...) })
 	}
@@ -144,6 +147,21 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 		}
 	}
 	return arrived(stops)
+}
+
+// least is the side of the smallest piece.
+func (s sight) least() int {
+	least := 0
+	for _, f := range s.Faces() {
+		piece := s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) || s.ghost(f.Paint) || s.empty(f.Paint, scene.First, scene.Second)
+		if !piece {
+			continue
+		}
+		if least == 0 || f.W < least {
+			least = f.W
+		}
+	}
+	return max(1, least)
 }
 
 // one is the side of a one in this picture or an earlier one: all have one scale.

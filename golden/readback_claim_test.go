@@ -2,6 +2,7 @@ package golden
 
 import (
 	"errors"
+	"fmt"
 	"math/big"
 	"slices"
 	"strings"
@@ -18,7 +19,7 @@ func (s sight) readArrayClaim(t problems.Truth) error {
 	roles := []scene.Role{scene.First, scene.Second}
 	for i, side := range []arithmetic.Expr{s.problem.Left, s.problem.Right} {
 		if n, alone := side.(arithmetic.Number); alone {
-			if !s.Says(n.String()) {
+			if !slices.ContainsFunc(s.Texts, func(text measure.Text) bool { return text.Words == n.String() && text.Size < scene.Large }) {
 				return errors.New("the number beside the array is not there")
 			}
 			continue
@@ -40,15 +41,18 @@ func (s sight) readArrayClaim(t problems.Truth) error {
 		if err := agree("the things in an array", whole(int64(len(list))), t.Sides[i]); err != nil {
 			return err
 		}
+		cols, rows, full := measure.Lattice(list)
+		if !full {
+			return errors.New("the rows of an array are not full")
+		}
+		if err := both(s.readSplits(), s.overAndBeside(list, int64(rows), int64(cols))); err != nil {
+			return err
+		}
 		o := side.(arithmetic.Operation)
 		a, okA := o.Left.(arithmetic.Number)
 		b, okB := o.Right.(arithmetic.Number)
 		if !okA || !okB {
 			continue
-		}
-		cols, rows, full := measure.Lattice(list)
-		if !full {
-			return errors.New("the rows of an array are not full")
 		}
 		err := both(agree("the rows", whole(int64(rows)), big.NewRat(a.Value.Num(), 1)), agree("the columns", whole(int64(cols)), big.NewRat(b.Value.Num(), 1)))
 		if err != nil {
@@ -58,10 +62,34 @@ func (s sight) readArrayClaim(t problems.Truth) error {
 	return nil
 }
 
+// overAndBeside reads the numbers over an array of counters and beside it, which
+// another array may stand on the left of.
+func (s sight) overAndBeside(list []measure.Circle, rows, cols int64) error {
+	lo, hi := list[0], list[0]
+	for _, c := range list {
+		lo.X, lo.Y, hi.X, hi.Y = min(lo.X, c.X), min(lo.Y, c.Y), max(hi.X, c.X), max(hi.Y, c.Y)
+	}
+	const reach = 90
+	over, beside := int64(0), int64(0)
+	for _, m := range s.bare() {
+		v := m.Value.Num().Int64()
+		if m.Y < lo.Y && m.X >= lo.X && m.X <= hi.X {
+			over += v
+		}
+		if m.Y >= lo.Y && m.Y <= hi.Y && m.X < lo.X && m.X > lo.X-reach {
+			beside += v
+		}
+	}
+	if over != 0 && over != cols || beside != 0 && beside != rows {
+		return fmt.Errorf("%d rows of %d beside %d and under %d", rows, cols, beside, over)
+	}
+	return nil
+}
+
 // readPairNames reads the arrays of a number that are not to scale by what is
 // written under them: 4 × 26 or 26 × 4.
 func (s sight) readPairNames(t problems.Truth, all bool) error {
-	named := 0
+	named, drawn := 0, len(s.pieces())
 	for _, text := range s.Texts {
 		first, _, _ := strings.Cut(text.Words, " or ")
 		first, turned := strings.CutSuffix(first, ", turned")
@@ -78,6 +106,9 @@ func (s sight) readPairNames(t problems.Truth, all bool) error {
 			return errors.New("an array is called " + text.Words)
 		}
 		named++
+	}
+	if named != drawn {
+		return fmt.Errorf("%d names for %d arrays", named, drawn)
 	}
 	if want := (len(t.Pairs) + 1) / 2; all && named != want {
 		return errors.New("an array has no name, or two")

@@ -16,7 +16,8 @@ import (
 // marked on it and the scale that the numbers under them give.
 type axis struct {
 	y      int
-	points []int // where round points stand
+	points []int        // where round points stand
+	places map[int]bool // those and the ticks
 	measure.Scale
 	sure  bool               // more than two numbers stand along the line, and all agree
 	named map[int][]*big.Rat // what is written at the places of the line
@@ -103,7 +104,7 @@ func (s sight) part(ys []int, upper bool) measure.Drawing {
 func (s sight) readOne(y int, t problems.Truth) error {
 	a, err := s.axis(y)
 	if err == nil && !s.unscaled() {
-		err = s.compareLine(a, t)
+		err = both(s.compareLine(a, t), s.namedJumps(a, t))
 	}
 	if (err != nil || s.unscaled()) && !a.sure {
 		return s.readNames(a, t)
@@ -203,8 +204,8 @@ func (a axis) ends(p arithmetic.Problem, t problems.Truth) []*big.Rat {
 
 // axis measures the line on a height.
 func (s sight) axis(y int) (axis, error) {
-	a := axis{y: y}
 	places := map[int]bool{}
+	a := axis{y: y, places: places}
 	for _, c := range s.Circles {
 		if c.Y == a.y {
 			a.points = append(a.points, c.X)
@@ -233,7 +234,8 @@ func (s sight) axis(y int) (axis, error) {
 		}
 		if x, ok := s.place(m, a.y, places, beside); ok {
 			a.named[x] = append(a.named[x], m.Value)
-			a.exact[x] = a.exact[x] || max(x-m.X, m.X-x) <= 2
+			near, _ := s.place(m, a.y, places, 0) // straight above it, or led to
+			a.exact[x] = a.exact[x] || near == x
 		}
 	}
 	for _, reach := range []int{1, nudge} {
@@ -245,6 +247,10 @@ func (s sight) axis(y int) (axis, error) {
 			}
 		}
 		if a.fit(marks) {
+			if reach == 1 && !a.sure && len(marks) > 2 && !s.unscaled() && sparse(places) {
+				a.sure = true
+				return a, errors.New("the numbers that stand at their ticks are not on one scale")
+			}
 			break
 		}
 	}
@@ -255,6 +261,10 @@ func (s sight) axis(y int) (axis, error) {
 		return a, errors.New("the numbers fall from left to right")
 	}
 	for _, m := range marks {
+		if s.unscaled() {
+			a.sure = false
+			break
+		}
 		if !a.within(nudge, m.X, m.Value) {
 			return a, fmt.Errorf("%s stands under %s", m.Value.RatString(), a.Value(m.X).RatString())
 		}
@@ -262,9 +272,23 @@ func (s sight) axis(y int) (axis, error) {
 	return a, nil
 }
 
+// sparse reports whether places lie so far apart that a number does not stand at
+// another one's by chance.
+func sparse(places map[int]bool) bool {
+	const apart = 12
+	for x := range places {
+		for d := 1; d < apart; d++ {
+			if places[x+d] {
+				return false
+			}
+		}
+	}
+	return true
+}
+
 // nudge is how far, in units, a number may stand beside its place without a line
 // to it, where its neighbours leave no room.
-const nudge = 10
+const nudge = 12
 
 // beside is how far a name may stand from its place on a line that has no scale.
 const beside = 16
@@ -291,7 +315,7 @@ func (a *axis) fit(marks []measure.Mark) bool {
 			}
 		}
 	}
-	a.sure = best > 2 && best == len(marks)
+	a.sure = best > 2 && 2*best > len(marks)
 	return best > 0
 }
 
@@ -303,6 +327,7 @@ func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x i
 	if m.Y <= y || m.Y > y+row {
 		return 0, false
 	}
+	lowest := 0 // the leader that ends nearest to the number is its own
 	for _, p := range s.Paths {
 		ends := [2]measure.Point{p.Points[0], p.Points[len(p.Points)-1]}
 		if len(p.Curves) > 0 || p.Closed || max(ends[0].Y, ends[1].Y) >= m.Y || min(ends[0].Y, ends[1].Y) < y || ends[0].Y == ends[1].Y {
@@ -311,9 +336,12 @@ func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x i
 		if ends[0].Y > ends[1].Y {
 			ends[0], ends[1] = ends[1], ends[0]
 		}
-		if off := ends[1].X - m.X; max(off, -off) <= 2 && places[ends[0].X] {
-			return ends[0].X, true
+		if off := ends[1].X - m.X; max(off, -off) <= 2 && places[ends[0].X] && ends[1].Y > lowest {
+			x, ok, lowest = ends[0].X, true, ends[1].Y
 		}
+	}
+	if ok {
+		return x, true
 	}
 	for off := range reach + 1 {
 		for _, x := range []int{m.X + off, m.X - off} {
@@ -338,6 +366,9 @@ func (a axis) within(units int64, x int, v *big.Rat) bool {
 // one of the ends to the other.
 func (s sight) jumps(a axis, ends []*big.Rat) error {
 	jumps := s.Jumps()
+	if k := s.problem.Kind; len(jumps) == 0 && len(ends) == 2 && (k == arithmetic.Addition || k == arithmetic.Subtraction || k == arithmetic.Missing) && ends[0].Cmp(ends[1]) != 0 {
+		return errNoJump
+	}
 	if len(jumps) == 0 || len(ends) > 2 {
 		return nil
 	}

@@ -56,30 +56,47 @@ func (s sight) readNames(a axis, t problems.Truth) error {
 			return fmt.Errorf("no point is called %s", v.RatString())
 		}
 	}
-	return s.namedJumps(a)
+	return s.namedJumps(a, t)
 }
 
 // namedJumps: a jump between two places with names is as long as they are apart.
-func (s sight) namedJumps(a axis) error {
+func (s sight) namedJumps(a axis, t problems.Truth) error {
 	var jumps []measure.Jump
 	for _, j := range s.Jumps() {
 		if j.Y == a.y {
 			jumps = append(jumps, j)
 		}
 	}
+	if k := s.problem.Kind; len(jumps) == 0 && len(a.points) > 1 && (k == arithmetic.Addition || k == arithmetic.Subtraction || k == arithmetic.Missing) {
+		return errNoJump
+	}
 	for i, j := range jumps {
-		if i > 0 && s.problem.Kind != arithmetic.Rounding && jumps[i-1].X2 != j.X1 {
+		if k := s.problem.Kind; i > 0 && (k == arithmetic.Addition || k == arithmetic.Subtraction) && jumps[i-1].X2 != j.X1 {
 			return fmt.Errorf("a jump ends at %d and the next begins at %d", jumps[i-1].X2, j.X1)
 		}
 	}
+	slices.SortStableFunc(jumps, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
 	names := s.jumpNames(0, a.y)
+	if len(names) == 0 {
+		names = s.lengthNames(0, a.y, jumps)
+	}
 	if len(names) != len(jumps) {
 		return nil
 	}
-	slices.SortStableFunc(jumps, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
+	sum := new(big.Rat)
+	for _, n := range names {
+		sum.Add(sum, n.v)
+	}
+	sum.Abs(sum)
+	switch s.problem.Kind {
+	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Missing:
+		if len(names) > 0 && !slices.ContainsFunc(append(slices.Clone(t.Numbers), t.Value), func(v *big.Rat) bool { return v.Cmp(sum) == 0 }) {
+			return fmt.Errorf("the jumps come to %s", sum.RatString())
+		}
+	}
 	for i, j := range jumps {
 		from, to := a.named[j.X1], a.named[j.X2]
-		if len(from) == 0 || len(to) == 0 {
+		if len(from) != 1 || len(to) != 1 || !a.exact[j.X1] || !a.exact[j.X2] {
 			continue
 		}
 		if way := new(big.Rat).Sub(to[0], from[0]); way.Cmp(names[i].v) != 0 {

@@ -92,11 +92,17 @@ func stepsOfLine(steps []sight, t problems.Truth) error {
 
 // stepsOfArray: whatever is split, counted or marked, the things stay as many.
 func stepsOfArray(steps []sight, t problems.Truth) error {
+	arrays := 0
 	for i, s := range steps {
 		var err error
 		switch s.problem.Kind {
 		case arithmetic.Factors:
 			err = s.readPairsSoFar(t)
+			n := len(s.pieces())
+			if err == nil && (i == len(steps)-1 && n < (len(t.Pairs)+1)/2 || n < arrays) {
+				err = fmt.Errorf("%d arrays for %d pairs", n, len(t.Pairs))
+			}
+			arrays = n
 		case arithmetic.Claim, arithmetic.Comparison:
 			err = s.readArrayClaim(t)
 		case arithmetic.Product, arithmetic.Expression:
@@ -219,8 +225,8 @@ func (s sight) waiting() (n int64, said bool) {
 // readPairsSoFar: every array that is drawn so far has as many squares as the
 // number.
 func (s sight) readPairsSoFar(t problems.Truth) error {
-	if s.unscaled() {
-		return s.readPairNames(t, false)
+	if err := s.readPairNames(t, false); err != nil || s.unscaled() {
+		return err
 	}
 	n := t.Numbers[0].Num().Int64()
 	for _, f := range s.Faces() {

@@ -20,15 +20,16 @@ import (
 type readers struct {
 	whole func(sight, problems.Truth) error
 	steps func([]sight, problems.Truth) error
+	alike bool // the last step shows as many pieces as the whole story
 }
 
 // readings lists the reading of every model. A model that is not here fails the
 // test.
 var readings = map[string]readers{
-	"base-ten-blocks": {readBlocks, stepsOfBlocks},
-	"array":           {readArray, stepsOfArray},
-	"fraction-bars":   {readBars, stepsOfBars},
-	"number-line":     {readLine, stepsOfLine},
+	"base-ten-blocks": {readBlocks, stepsOfBlocks, true},
+	"array":           {readArray, stepsOfArray, false},
+	"fraction-bars":   {readBars, stepsOfBars, true},
+	"number-line":     {readLine, stepsOfLine, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.
@@ -36,6 +37,9 @@ var anywhere = map[string]func(sight, problems.Truth) error{
 	"statements": readStatements,
 	"jump names": readJumpNames,
 	"numerals":   readNumerals,
+	"apart":      readApart,
+	"landings":   readLandings,
+	"ticks":      readTicks,
 }
 
 // sight is a file that was measured, with the problem that it is to show. paint
@@ -121,6 +125,10 @@ func readSights(model string, whole sight, steps []sight, t problems.Truth) []fi
 		return []finding{{"whole", errors.New("nothing reads the pictures of this model back")}}
 	}
 	list := []finding{{"whole", r.whole(whole, t)}, {"steps", r.steps(steps, t)}}
+	list = append(list, finding{"equation", readEquation(whole, t)})
+	if r.alike {
+		list = append(list, finding{"last step", readAgreement(whole, steps[len(steps)-1])})
+	}
 	for name, read := range anywhere {
 		found := finding{name, read(whole, t)}
 		for i, s := range steps {

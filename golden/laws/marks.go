@@ -18,7 +18,10 @@ const nearMark = 16
 // neither would be at it.
 func AtTheirMarks(p Picture) error {
 	marks := p.marks()
-	marks = slices.DeleteFunc(slices.Clone(marks), func(m mark) bool { return !onScale(marks, m) })
+	marks = slices.DeleteFunc(slices.Clone(marks), func(m mark) bool {
+		// A number that a line leads to may stand beside its place.
+		return !onScale(marks, m) || p.led(scene.Text{X: int(m.x), Y: int(m.y), Size: scene.Small})
+	})
 	for _, it := range p.visible() {
 		t, ok := it.Shape.(scene.Text)
 		if !ok || t.Size >= scene.Large {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"modeler/arithmetic"
+	"modeler/golden/measure"
 )
 
 // ThreeTellings: there is a whole story and at least one step, and every step is
@@ -80,7 +81,15 @@ func SaysTheProblem(p Picture) error {
 			return fmt.Errorf("%s is not in the description %q", n, desc)
 		}
 	}
-	if p.Hidden || p.Problem.Kind == arithmetic.Claim {
+	if p.Hidden {
+		return nil
+	}
+	if said, ok := measure.Said(title); ok {
+		if err := said.Check(); err != nil {
+			return fmt.Errorf("the title: %w", err)
+		}
+	}
+	if p.Problem.Kind == arithmetic.Claim {
 		return nil
 	}
 	for _, text := range []string{title, desc} {

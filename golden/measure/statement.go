@@ -19,6 +19,29 @@ func (s Statement) String() string {
 	return strings.Join(words, " ")
 }
 
+// Said is a line of text as a statement: 1 3/4 is one word. ok is false where it
+// has other words in it, something unknown, or no relation.
+func Said(text string) (s Statement, ok bool) {
+	for _, w := range split(Text{Words: text, Size: 1}) {
+		if n := len(s); n > 0 && strings.Contains(w.Text, "/") && s[n-1].number() {
+			s[n-1].Text += " " + w.Text
+			continue
+		}
+		s = append(s, w)
+	}
+	for _, w := range s {
+		_, number := w.Value()
+		if !number && relations[w.Text] == nil && !strings.Contains(signs, " "+w.Text+" ") {
+			return nil, false
+		}
+		ok = ok || relations[w.Text] != nil
+	}
+	return s, ok
+}
+
+// signs are the other words of a statement.
+const signs = " + − × ÷ ( ) r of "
+
 // relations are the signs between two sides, each with how the left side must
 // stand to the right one. What is about equal is not held to anything.
 var relations = map[string]func(order int) bool{
@@ -49,7 +72,7 @@ func (d Drawing) Statements() []Statement {
 				}
 			}
 			related = related || relations[w.Text] != nil
-			known = known && (number || relations[w.Text] != nil || strings.Contains(" + − × ÷ ( ) r of ", " "+w.Text+" "))
+			known = known && (number || relations[w.Text] != nil || strings.Contains(signs, " "+w.Text+" "))
 			s = append(s, w)
 		}
 		end()
