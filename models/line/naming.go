@@ -57,7 +57,7 @@ func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, d
 		end := middle - in
 		k.drawLabel(st, l, l.text(l.centre, axis+down*middle))
 		k.drawOthers(st, l, l.alsoAt(l.centre, axis+down*other))
-		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= straight {
+		if l.row == 0 && l.start >= edge-10 && abs(l.centre-l.x) <= unled {
 			continue // it stands right at what it names
 		}
 		at := func(x, distance int) scene.Point { return scene.Point{X: x, Y: axis + down*distance} }
@@ -69,6 +69,13 @@ func (k *sketch) drawLabels(st *story, labels []*label, rows rowHeights, axis, d
 		st.add(l.from, l.until, scene.Item{Shape: leader, Role: scene.Guide, Finish: scene.Fine, When: l.when})
 	}
 }
+
+// atPlace is how far beside its place a number is still taken to stand at it.
+const atPlace = 4
+
+// unled is how far a number may stand beside its place without a leader: ticks are
+// often twelve units apart, and it must not stand at the next.
+const unled = 8
 
 // drawOthers draws the other names of a label.
 func (k *sketch) drawOthers(st *story, l *label, texts []scene.Text) {
@@ -85,7 +92,7 @@ func (k *sketch) drawLabel(st *story, l *label, t scene.Text) {
 	if l.asked {
 		name.When = scene.ShownOnly
 	}
-	if l.before != nil && l.from > 0 {
+	if l.before != nil && l.from > 0 && l.row == 0 && abs(l.centre-l.x) <= atPlace {
 		mark := scene.Item{Shape: scene.Text{X: t.X, Y: t.Y, Size: scene.Small, Runs: l.before}, Role: scene.Note, When: name.When}
 		st.add(0, l.from, mark)
 	}

@@ -22,7 +22,10 @@ func (k *sketch) number(st *story, y int) {
 		l := k.tickLabel(at)
 		until, ok := k.free(k.below, l, k.x(at))
 		if s := k.named(at); s != nil && ok {
-			until, ok = s.step, s.step > 0 // its name stands on the other side
+			ok = s.step > 0 // its name stands on the other side, or in the second row
+			if until == 0 || s.step < until {
+				until = s.step
+			}
 		}
 		if !ok {
 			continue

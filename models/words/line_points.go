@@ -129,14 +129,16 @@ func LinePoint(m arithmetic.MarkOnLine, parts *arithmetic.CutStretch, line arith
 	return told
 }
 
-// LineAgain marks a number of a list that is marked already.
+// LineAgain marks a number of a list that is marked already. A list may have it
+// three times, so the description says where in the list this one stands.
 func LineAgain(m arithmetic.MarkOnLine) LineTold {
 	n := m.Number.String()
+	again := "Number " + arithmetic.Grouped(int64(m.Nth+1)) + " of the list is " + n + " again"
 	return LineTold{
 		Title: "Find " + n + " again",
 		Hands: Say("Find ", In(scene.First, n), " again. It is the same point as before."),
 		Ask:   Say("Which point is ", In(scene.First, n), "?"),
-		Desc:  scene.Telling{Shown: "The number " + n + " comes again: it is the same point as before.", Hidden: "The number " + n + " comes again. Where is it?"},
+		Desc:  scene.Telling{Shown: again + ": it is the same point as before.", Hidden: again + ". Where is it?"},
 	}
 }
 
