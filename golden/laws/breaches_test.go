@@ -97,6 +97,9 @@ var breaches = []struct {
 	{"hiding", func(l *Lesson) { l.Whole.Title.Hidden = "2 + 1 = 3" }},
 	{"hiding", func(l *Lesson) { l.Whole.Desc.Hidden = "2 tiles and 1 tile are 3 tiles." }},
 	{"hiding", func(l *Lesson) { l.Whole.Items[4].When = scene.Always }},
+	{"unanswered", func(l *Lesson) {
+		l.Whole.Add(scene.Item{Shape: scene.Rect{X: 40, Y: 5, W: 40, H: 30}, Role: scene.Result, Of: scene.OfAnswer, Worth: fraction.Whole(3)})
+	}},
 	{"subset", func(l *Lesson) { l.Whole.Items[3].Shape = scene.Words(100, 150, -28, "2 + 1") }},
 	{"true answer", func(l *Lesson) { l.Answer.Number = arithmetic.Int(4) }},
 	{"true answer", func(l *Lesson) { l.Answer.Remainder = 1 }},

@@ -92,6 +92,7 @@ var OfPictures = []Law{
 	{"jumps to scale", JumpsToScale},
 	{"says the problem", SaysTheProblem},
 	{"hiding", Hiding},
+	{"unanswered", Unanswered},
 	{"subset", Subset},
 }
 

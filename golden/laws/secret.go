@@ -2,6 +2,7 @@ package laws
 
 import (
 	"fmt"
+	"math/big"
 	"slices"
 	"strings"
 	"unicode"
@@ -179,9 +180,9 @@ func smallSecrets(n string) []string {
 
 // Hiding: with the answer hidden, nothing that the picture says gives it away.
 // The numbers along a scale are not the answer to anything, and in the middle of
-// a lesson a number may be met by chance that will be the answer.
+// a lesson a small number may be met by chance that will be the answer.
 func Hiding(p Picture) error {
-	if !p.Hidden || p.Step > 0 && p.Step < len(p.Steps) {
+	if v, whole := p.Answer.Number.Int64(); !p.Hidden || p.Step > 0 && p.Step < len(p.Steps) && whole && v < 100 {
 		return nil
 	}
 	texts := []string{p.Scene.Title.Hidden, p.Scene.Desc.Hidden}
@@ -201,6 +202,28 @@ func Hiding(p Picture) error {
 				return fmt.Errorf("%q gives %q away", text, secret)
 			}
 		}
+	}
+	return nil
+}
+
+// Unanswered: with the answer hidden, no pieces of a sum or a difference are drawn
+// in the role of the answer that come to it. A point with a question mark may stand
+// at its place.
+func Unanswered(p Picture) error {
+	if !p.Hidden || p.Problem.Kind != arithmetic.Addition && p.Problem.Kind != arithmetic.Subtraction || p.Truth.Value.Sign() == 0 {
+		return nil
+	}
+	sum := new(big.Rat)
+	for _, it := range p.visible() {
+		if _, point := it.Shape.(scene.Circle); point {
+			continue
+		}
+		if it.Role == scene.Result && it.Of == scene.OfAnswer && (it.Finish == scene.Plain || it.Finish == scene.Deep) {
+			sum.Add(sum, rat(it.Worth))
+		}
+	}
+	if sum.Cmp(p.Truth.Value) == 0 {
+		return fmt.Errorf("the pieces of the answer come to %s", sum.RatString())
 	}
 	return nil
 }
