@@ -14,8 +14,12 @@ import (
 )
 
 // patience is how long any text may take from the first letter to the last
-// picture; it is a hundred times what the slowest lesson needs.
-const patience = 2 * time.Second
+// picture. A machine that is busy with other work may be slow once, not always:
+// the quickest of several tries counts.
+const (
+	patience = 100 * time.Millisecond
+	tries    = 4
+)
 
 // FuzzLesson takes any text all the way to its pictures. Whatever is typed,
 // there is a lesson whose pictures are well formed and in the subset, or an
@@ -32,16 +36,20 @@ func FuzzLesson(f *testing.F) {
 		}
 	}
 	f.Fuzz(func(t *testing.T, text string) {
-		start := time.Now()
-		lesson, err := models.Teach(text, "")
-		if err != nil {
-			complain(t, text, err)
-		} else {
-			draw(t, lesson)
+		took := patience + 1
+		for range tries {
+			start := time.Now()
+			lesson, err := models.Teach(text, "")
+			if err != nil {
+				complain(t, text, err)
+			} else {
+				draw(t, lesson)
+			}
+			if took = min(took, time.Since(start)); took <= patience {
+				return
+			}
 		}
-		if took := time.Since(start); took > patience {
-			t.Errorf("%q took %v", text, took)
-		}
+		t.Errorf("%q took %v", text, took)
 	})
 }
 
