@@ -153,7 +153,7 @@ type model struct {
 	Name     string            `json:"name"`
 	Title    string            `json:"title"`
 	Doc      string            `json:"doc"`
-	FirstFor []arithmetic.Kind `json:"first_for"` // kinds of problem it is chosen for
+	Kinds    []arithmetic.Kind `json:"kinds"` // the kinds of problem it tells
 	Examples []example         `json:"examples"`
 }
 
@@ -167,7 +167,7 @@ type example struct {
 func modelList(w http.ResponseWriter, r *http.Request) {
 	c := catalogue{Models: []model{}, Themes: themeNames()}
 	for _, m := range models.All {
-		one := model{Name: m.Name, Title: m.Title, Doc: m.Doc, FirstFor: m.First, Examples: []example{}}
+		one := model{Name: m.Name, Title: m.Title, Doc: m.Doc, Kinds: m.Kinds, Examples: []example{}}
 		for _, text := range m.Examples {
 			problem := text
 			if read, err := reading.Read(text); err == nil {

@@ -21,8 +21,10 @@ type Answer struct {
 	Simplest  Number            // the same amount as it is finally named (simplest, mixed); Number when there is nothing to do
 	Remainder int64             // of a Division of whole numbers: what is left over
 	Relation  Relation          // of a Comparison or Claim: what truly stands between the two
-	True      bool              // of a Claim
+	True      bool              // of a Claim and of Primality
 	Gap       fraction.Fraction // of a Comparison or Claim: how far apart, never negative
 	Order     []Number          // of an Ordering
-	Pairs     [][2]int64        // of Factors: rows and columns, rows from 1 up, both turns
+	Pairs     [][2]int64        // of Factors and Primality: rows and columns, rows from 1 up, both turns; of WaysToMake: the parts
+	List      []int64           // of Counting, a RuleTable, Multiples, CommonMultiples and CommonFactors, in order; of an ExpandedForm, its addends
+	Even      bool              // of Parity
 }

@@ -44,9 +44,9 @@ func Named(name string) *Model {
 // front. When there is none, why is the reason of the first model that tells
 // problems of that kind; it is nil when no model does.
 func Fitting(p arithmetic.Problem) (fit []*Model, why error) {
-	models := slices.Clone(All)
-	slices.SortStableFunc(models, func(a, b *Model) int { return turn(a, p.Kind) - turn(b, p.Kind) })
-	for _, m := range models {
+	turns := slices.Clone(All)
+	slices.SortStableFunc(turns, func(a, b *Model) int { return a.Turn(p) - b.Turn(p) })
+	for _, m := range turns {
 		err := m.Fits(p)
 		if err == nil {
 			fit = append(fit, m)
@@ -55,14 +55,4 @@ func Fitting(p arithmetic.Problem) (fit []*Model, why error) {
 		}
 	}
 	return fit, why
-}
-
-// reachedFor reports whether a teacher reaches for the model first.
-func reachedFor(m *Model, kind arithmetic.Kind) bool { return slices.Contains(m.First, kind) }
-
-func turn(m *Model, kind arithmetic.Kind) int {
-	if reachedFor(m, kind) {
-		return 0
-	}
-	return 1
 }

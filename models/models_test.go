@@ -38,7 +38,7 @@ func TestEveryModelHasAName(t *testing.T) {
 		if Named(m.Name) != m {
 			t.Errorf("%q names another model too", m.Name)
 		}
-		if m.Title == "" || m.Doc == "" || len(m.First) == 0 || len(m.Examples) == 0 {
+		if m.Title == "" || m.Doc == "" || len(m.Kinds) == 0 || len(m.Examples) == 0 {
 			t.Errorf("%s: a part of what is said of it is missing", m.Name)
 		}
 	}

@@ -55,6 +55,9 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.PartOf:
 		return d.part()
 	case arithmetic.Expression:
+		if d.IntN(2) == 0 {
+			return arithmetic.Problem{Kind: kind, Left: d.chain()}
+		}
 		sum := arithmetic.Operation{Op: arithmetic.Add, Left: arithmetic.Int(d.Int64N(10) + 1), Right: arithmetic.Int(d.Int64N(10) + 1)}
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Operation{Op: arithmetic.Multiply, Left: d.factor(), Right: sum}}
 	case arithmetic.Missing:
@@ -78,6 +81,16 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(1 + d.Int64N(120))}
 	}
 	return d.naming(kind)
+}
+
+// chain is a sum of three to five numbers, of one or two digits.
+func (d *Dealer) chain() arithmetic.Expr {
+	most := arithmetic.Power10(1 + d.IntN(2))
+	var sum arithmetic.Expr = arithmetic.Int(1 + d.Int64N(most))
+	for range 2 + d.IntN(3) {
+		sum = arithmetic.Operation{Op: arithmetic.Add, Left: sum, Right: arithmetic.Int(1 + d.Int64N(most))}
+	}
+	return sum
 }
 
 // naming deals a problem about one number.

@@ -18,8 +18,15 @@ var Model = &telling.Model{
 	Name:  "array",
 	Title: "Array",
 	Doc:   "Rows of equal length, split where the facts are known: multiplying, dividing and factors.",
-	First: []arithmetic.Kind{
-		arithmetic.Product, arithmetic.Division, arithmetic.Factors, arithmetic.Missing, arithmetic.Expression, arithmetic.PartOf,
+	Kinds: []arithmetic.Kind{
+		arithmetic.Product,
+		arithmetic.Division,
+		arithmetic.Factors,
+		arithmetic.Missing,
+		arithmetic.Expression,
+		arithmetic.PartOf,
+		arithmetic.Claim,
+		arithmetic.Comparison,
 	},
 	Examples: []string{
 		"7 × 8", "3 × 8", "5 × 60", "12 × 7", "23 × 14", "36 × 94", "8 × 549", "2 × (8 + 7)",
@@ -28,6 +35,7 @@ var Model = &telling.Model{
 		"6 × 4 = 4 × 6", "7 × 8 = 54", "8 × 7 = 8 × 5 + 8 × 2",
 	},
 	Fits: fits,
+	Turn: telling.LeadsFor(arithmetic.Product, arithmetic.Division, arithmetic.Factors, arithmetic.Missing, arithmetic.Expression, arithmetic.PartOf),
 	Tell: tell,
 }
 

@@ -17,9 +17,17 @@ var Model = &telling.Model{
 	Name:  "fraction-bars",
 	Title: "Fraction bars",
 	Doc:   "Fractions as parts of bars with one left edge and one whole: equal or not, more or less, added, taken away and renamed.",
-	First: []arithmetic.Kind{
-		arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition,
-		arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming,
+	Kinds: []arithmetic.Kind{
+		arithmetic.Show,
+		arithmetic.Claim,
+		arithmetic.Comparison,
+		arithmetic.Ordering,
+		arithmetic.Addition,
+		arithmetic.Subtraction,
+		arithmetic.MixedForm,
+		arithmetic.FractionForm,
+		arithmetic.SimplestForm,
+		arithmetic.Renaming,
 	},
 	Examples: []string{
 		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
@@ -27,6 +35,7 @@ var Model = &telling.Model{
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 	},
 	Fits: fits,
+	Turn: telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming),
 	Tell: tell,
 }
 

@@ -15,7 +15,13 @@ var Model = &telling.Model{
 	Name:  "base-ten-blocks",
 	Title: "Base-ten blocks",
 	Doc:   "Shows whole numbers in thousands, hundreds, tens and ones, with every trade when they are added or subtracted.",
-	First: []arithmetic.Kind{arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim},
+	Kinds: []arithmetic.Kind{
+		arithmetic.Show,
+		arithmetic.Addition,
+		arithmetic.Subtraction,
+		arithmetic.Comparison,
+		arithmetic.Claim,
+	},
 	Examples: []string{
 		"402 - 178",
 		"345 + 278",
@@ -27,6 +33,7 @@ var Model = &telling.Model{
 		"14 - 6",
 	},
 	Fits: fits,
+	Turn: telling.LeadsFor(arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim),
 	Tell: tell,
 }
 

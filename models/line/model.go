@@ -17,7 +17,17 @@ var Model = &telling.Model{
 	Name:  "number-line",
 	Title: "Number line",
 	Doc:   "Shows numbers as places on a line: sums and differences as hops, which of two is more, what is nearer.",
-	First: []arithmetic.Kind{arithmetic.Rounding, arithmetic.Missing},
+	Kinds: []arithmetic.Kind{
+		arithmetic.Rounding,
+		arithmetic.Missing,
+		arithmetic.Addition,
+		arithmetic.Subtraction,
+		arithmetic.Expression,
+		arithmetic.Show,
+		arithmetic.Ordering,
+		arithmetic.Claim,
+		arithmetic.Comparison,
+	},
 	Examples: []string{
 		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "0.3 + 0.45", "$5.00 − $3.27",
 		"7/5 + 4/5", "1/2 + 1/3", "2 1/4 − 3/4", "8 + ? = 11", "? + 3 = 11", "5 = ? − 3", "11 − ? = 8",
@@ -26,6 +36,7 @@ var Model = &telling.Model{
 		"4 + 1 = 5 + 2", "8 + 4 = 7 + 5", "order 3/4; 1/2; 5/8", "order 0.5; 1/2; 2/5",
 		"4,567,890 + 2,345,678",
 	},
+	Turn: telling.LeadsFor(arithmetic.Rounding, arithmetic.Missing),
 	Fits: func(p arithmetic.Problem) error {
 		_, err := planFor(p)
 		return err

@@ -3,6 +3,8 @@
 package telling
 
 import (
+	"slices"
+
 	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
@@ -15,13 +17,18 @@ type Model struct {
 	Name     string            // in flags, URLs and golden folders: lower case, words joined by hyphens
 	Title    string            // in headings and lists
 	Doc      string            // one sentence: what it is for
-	First    []arithmetic.Kind // the kinds for which a teacher reaches for this model first
+	Kinds    []arithmetic.Kind // the kinds of problem that it tells
 	Examples []string          // problems it tells; they feed the goldens, the laws, the fuzz seeds, the gallery and the docs
 
 	// Fits is nil when the model can tell the problem, or else says why not. Of
 	// a problem that is not one of its kind, it is [NotMine]. All limits on size
 	// live here: after it, Tell cannot fail.
 	Fits func(arithmetic.Problem) error
+
+	// Turn is the model's place among the pictures of a problem: a teacher reaches
+	// first for the one whose turn is [Leads]. Equal turns go in the order of the
+	// registry. It is asked of any problem, also of one that does not fit.
+	Turn func(arithmetic.Problem) int
 
 	// Tell works the problem and tells every move.
 	Tell func(arithmetic.Problem) Telling
@@ -50,4 +57,22 @@ type Step struct {
 	Ask     words.Phrase // the question to ask the child before the move; may be empty
 	Scene   *scene.Scene
 	Symbols notation.Block
+	Europe  notation.Block // the same written as much of Europe does; no lines where it is the same
+}
+
+// The turns of a model.
+const (
+	Leads   = iota + 1 // the picture that a teacher reaches for first
+	Follows            // a good second picture
+	Serves             // one more way to see it
+)
+
+// LeadsFor is the turn of a model that leads for some kinds, whatever the numbers.
+func LeadsFor(kinds ...arithmetic.Kind) func(arithmetic.Problem) int {
+	return func(p arithmetic.Problem) int {
+		if slices.Contains(kinds, p.Kind) {
+			return Leads
+		}
+		return Serves
+	}
 }
