@@ -22,6 +22,7 @@ func sceneFrom(data []byte, text string) *scene.Scene {
 			scene.Line{X1: x, Y1: y, X2: w, Y2: h}, scene.Circle{X: x, Y: y, R: w},
 			scene.Polygon{{X: x, Y: y}, {X: w, Y: h}, {X: cols, Y: rows}}, scene.Polyline{{X: x, Y: y}, {X: w, Y: h}},
 			scene.Hop{X1: x, X2: w, Y: y, Rise: h},
+			scene.Wedge{X: x, Y: y, R: w, From: h % (cols + 1), Count: 1 + rows%cols, Parts: cols + 1},
 			scene.Text{X: x, Y: y, Size: scene.Small + cols, Anchor: scene.Anchor(rows % 3), Bold: cols%2 == 0, Runs: []scene.Run{{Text: text}, {Num: text, Den: "4", Struck: rows%2 == 0}}},
 		}
 		s.Add(scene.Item{

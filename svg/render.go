@@ -89,6 +89,8 @@ func (p *painter) item(it scene.Item) {
 	case scene.Circle:
 		p.with(p.surface(it, look))
 		p.Circle(sh.X, sh.Y, sh.R)
+	case scene.Wedge:
+		p.wedge(it, sh, look)
 	case scene.Polygon:
 		p.with(p.surface(it, look))
 		p.Path(trace(sh) + "Z")

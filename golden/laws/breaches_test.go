@@ -50,6 +50,14 @@ func TestTheGoodLessonKeepsEveryLaw(t *testing.T) {
 	}
 }
 
+// disc turns the second and the third tile into wedges of one disc.
+func disc(l *Lesson, a, b scene.Wedge) {
+	for i, w := range []scene.Wedge{a, b} {
+		w.X, w.Y, w.R = 300, 60, 50
+		l.Whole.Items[i+1].Shape, l.Whole.Items[i+1].Of = w, scene.OfFirst
+	}
+}
+
 // breaches are ways to spoil the whole story, each with the law that notices.
 var breaches = []struct {
 	law   string
@@ -82,6 +90,8 @@ var breaches = []struct {
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Of = scene.OfNothing }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].When = scene.HiddenOnly }},
 	{"equal size", func(l *Lesson) { l.Whole.Items[2].Shape = scene.Rect{X: 180, Y: 40, W: 41, H: 40} }},
+	{"no overlap", func(l *Lesson) { disc(l, scene.Wedge{From: 0, Count: 2, Parts: 4}, scene.Wedge{From: 3, Count: 4, Parts: 8}) }},
+	{"equal size", func(l *Lesson) { disc(l, scene.Wedge{From: 0, Count: 1, Parts: 4}, scene.Wedge{From: 1, Count: 1, Parts: 3}) }},
 	{"no overlap", func(l *Lesson) { l.Whole.Items[1].Shape = scene.Rect{X: 79, Y: 40, W: 40, H: 40} }},
 	{"jumps to scale", func(l *Lesson) {
 		for i, x := range []int{100, 201} {

@@ -79,7 +79,7 @@ func Upright(p Picture) error {
 // inner lines of a grid are not outline: a label may stand on a face.
 func runsThrough(sh scene.Shape, room scene.Box) bool {
 	switch sh := sh.(type) {
-	case scene.Line, scene.Polyline, scene.Polygon, scene.Hop:
+	case scene.Line, scene.Polyline, scene.Polygon, scene.Hop, scene.Wedge:
 		points := outline(sh)
 		for i := range points[1:] {
 			if crosses(points[i], points[i+1], room) {
@@ -100,6 +100,8 @@ func outline(sh scene.Shape) []scene.Point {
 		return []scene.Point{{X: sh.X1, Y: sh.Y1}, {X: sh.X2, Y: sh.Y2}}
 	case scene.Polyline:
 		return sh
+	case scene.Wedge:
+		return sh.Outline()
 	case scene.Polygon:
 		return append(append([]scene.Point{}, sh...), sh[0])
 	case scene.Hop:

@@ -94,8 +94,25 @@ func EqualSize(p Picture) error {
 	return circles(p)
 }
 
-// circles: counters of one worth are of one size.
+// circles: counters of one worth are of one size, and wedges worth as much are as
+// much of discs of one size.
 func circles(p Picture) error {
+	var first *scene.Wedge
+	var worth fraction.Fraction
+	for _, it := range p.visible() {
+		w, ok := it.Shape.(scene.Wedge)
+		if !ok || it.Worth.Sign() == 0 {
+			continue
+		}
+		if first == nil {
+			first, worth = &w, it.Worth
+		}
+		a := new(big.Rat).Mul(rat(it.Worth), big.NewRat(int64(first.Count), int64(first.Parts)))
+		b := new(big.Rat).Mul(rat(worth), big.NewRat(int64(w.Count), int64(w.Parts)))
+		if w.R != first.R || a.Cmp(b) != 0 {
+			return fmt.Errorf("%s is worth %s, and %d of %d parts are worth %s", describe(it), it.Worth, first.Count, first.Parts, worth)
+		}
+	}
 	size := map[fraction.Fraction]int{}
 	for _, it := range p.visible() {
 		if c, ok := it.Shape.(scene.Circle); ok && it.Worth.Sign() != 0 {
@@ -119,18 +136,30 @@ func NoOverlap(p Picture) error {
 			continue
 		}
 		switch it.Shape.(type) {
-		case scene.Rect, scene.Grid, scene.Circle:
+		case scene.Rect, scene.Grid, scene.Circle, scene.Wedge:
 		default:
 			continue
 		}
 		for _, other := range list {
-			if other.Of == it.Of && other.Shape.Box().Overlaps(it.Shape.Box()) {
+			if other.Of == it.Of && overlap(other.Shape, it.Shape) {
 				return fmt.Errorf("%s lies on %s", describe(it), describe(other))
 			}
 		}
 		list = append(list, it)
 	}
 	return nil
+}
+
+// overlap goes by the boxes of two shapes; of two wedges of one disc, by their cuts.
+func overlap(a, b scene.Shape) bool {
+	v, isV := a.(scene.Wedge)
+	w, isW := b.(scene.Wedge)
+	if !isV || !isW || v.X != w.X || v.Y != w.Y {
+		return a.Box().Overlaps(b.Box())
+	}
+	turn := v.Parts * w.Parts
+	gap := ((w.From*v.Parts-v.From*w.Parts)%turn + turn) % turn // from the start of v to that of w
+	return gap < v.Count*w.Parts || turn-gap < w.Count*v.Parts
 }
 
 // JumpsToScale: all jumps of a picture have one scale, as near as whole units

@@ -4,7 +4,8 @@
 // child would count.
 //
 // Coordinates are whole numbers; a file with a fraction of a unit in a position
-// is refused, since equal parts would no longer be exactly equal.
+// is refused, since equal parts would no longer be exactly equal. Only the ends of
+// an arc may lie between them.
 package measure
 
 import "slices"
@@ -15,6 +16,7 @@ type Drawing struct {
 	Title, Desc string
 	Rects       []Rect
 	Circles     []Circle
+	Wedges      []Wedge
 	Paths       []Path // lines, polylines, polygons and paths
 	Texts       []Text
 }

@@ -7,7 +7,7 @@ import (
 )
 
 // operands is how many numbers each command of path data takes (SVG 1.1, 8.3).
-// Arcs are not here: nothing draws them yet.
+// Arcs are read by wedge and arcs.
 var operands = map[byte]int{'M': 2, 'L': 2, 'H': 1, 'V': 1, 'C': 6, 'Z': 0}
 
 // trace reads path data, one Path for every stretch that starts with a move.

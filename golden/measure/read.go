@@ -152,6 +152,9 @@ func (r *reader) element(name string, attrs []Attr, s state) error {
 			line(name == "polygon", points)
 		}
 	case "path":
+		if strings.Contains(at("d"), "A") {
+			return r.arcs(at("d"), s)
+		}
 		var paths []Path
 		if paths, err = trace(at("d")); err != nil {
 			return err

@@ -25,6 +25,9 @@ func outlines(d measure.Drawing) []outline {
 	for _, c := range d.Circles {
 		list = append(list, outline{c.Paint, c.Fill, c.Order, []measure.Box{{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}}})
 	}
+	for _, w := range d.Wedges {
+		list = append(list, outline{w.Paint, w.Fill, w.Order, []measure.Box{w.Box()}})
+	}
 	for _, p := range d.Paths {
 		o := outline{p.Paint, "none", p.Order, nil}
 		if p.Closed {

@@ -39,6 +39,9 @@ func surfaces(d measure.Drawing) []surface {
 		add(c.Paint, c.Order, measure.Box{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R},
 			measure.Box{X: c.X - in, Y: c.Y - in, W: 2 * in, H: 2 * in})
 	}
+	for _, w := range d.Wedges {
+		add(w.Paint, w.Order, w.Box(), measure.Box{})
+	}
 	for _, p := range d.Paths {
 		if p.Closed {
 			add(p.Paint, p.Order, p.Box(), measure.Box{})

@@ -49,7 +49,7 @@ func surfacesOf(items []scene.Item, role scene.Role) []scene.Item {
 			continue
 		}
 		switch it.Shape.(type) {
-		case scene.Rect, scene.Grid, scene.Circle, scene.Polygon:
+		case scene.Rect, scene.Grid, scene.Circle, scene.Polygon, scene.Wedge:
 			list = append(list, it)
 		}
 	}
