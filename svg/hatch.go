@@ -48,13 +48,14 @@ var cellHatchings = map[scene.Role]hatching{
 // and leastCrossed that of the smallest that gets a line from corner to corner.
 const leastHatched, leastCrossed = 20, 4
 
-// hatching is the lines that an item's surface gets: rectangles and grids do.
+// hatching is the lines that an item's surface gets: rectangles,
+// wedges and grids do.
 func (t *Theme) hatching(it scene.Item) (h hatching, has bool) {
 	if !t.hatched || it.Finish != scene.Plain {
 		return hatching{}, false
 	}
 	switch sh := it.Shape.(type) {
-	case scene.Rect:
+	case scene.Rect, scene.Wedge:
 		h, has = hatchings[it.Role]
 	case scene.Grid:
 		w, high := sh.W/sh.Cols, sh.H/sh.Rows

@@ -44,13 +44,17 @@ func (p *painter) wedge(it scene.Item, w scene.Wedge, look colours) {
 // hatchWedge draws the lines of a hatched wedge: arcs where a rectangle has rising
 // lines, spokes where it has falling ones, and close arcs for level ones.
 func (p *painter) hatchWedge(it scene.Item, w scene.Wedge) {
-	h, has := hatchings[it.Role]
-	if !p.theme.hatched || it.Finish != scene.Plain || !has {
+	h, has := p.theme.hatching(it)
+	if !has {
 		return
 	}
 	var d strings.Builder
 	if h.rising || h.level {
-		for r := h.apart; r < w.R; r += h.apart {
+		apart := h.apart
+		if h.level {
+			apart /= 2
+		}
+		for r := apart; r < w.R; r += apart {
 			from, arc := rim(w, r)
 			d.WriteString("M" + from + arc)
 		}
