@@ -17,6 +17,7 @@ type lessonPage struct {
 	Also                     []link
 	Model                    string
 	Verdict                  string // of a claim: true or false
+	Claim                    string // of a claim or comparison: the child's page
 	Why                      []said
 	Pieces, Cautions         []string
 	Steps                    []move
@@ -49,7 +50,7 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 		l, err = models.Teach(q["problem"], model)
 	}
 	if err != nil {
-		s.fault(w, r, troubled(err), q["problem"], model)
+		s.fault(w, r, troubled(err), q["problem"], model, "/lesson")
 		return
 	}
 	view := newLessonPage(l, model)
@@ -76,6 +77,9 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 	}
 	if l.Problem.Kind == arithmetic.Claim {
 		v.Verdict = strconv.FormatBool(l.Answer.True)
+	}
+	if l.Problem.Kind == arithmetic.Claim || l.Problem.Kind == arithmetic.Comparison {
+		v.Claim = claimURL(written, "", 0)
 	}
 	for _, other := range l.Also {
 		v.Also = append(v.Also, linkTo(other.String(), ""))

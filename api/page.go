@@ -24,13 +24,21 @@ type site struct {
 	public string // the service's own address, "" to go by the request
 	sheet  []byte // the style sheet
 	styled string // and its address, which changes when it does
-	cover  cover
+
+	spoken   []byte // the script of the child's page
+	scripted string // and its address
+	cover    cover
 }
 
 func newSite(public string) *site {
 	s := &site{public: public, sheet: styleSheet()}
 	s.styled = "/style.css?v=" + strings.Trim(tagOf(string(s.sheet)), `"`)
 	s.cover = newCover(s.styled)
+	var err error
+	if s.spoken, err = web.ReadFile("web/claim.js"); err != nil {
+		panic("api: " + err.Error()) // it is embedded
+	}
+	s.scripted = "/claim.js?v=" + strings.Trim(tagOf(string(s.spoken)), `"`)
 	return s
 }
 
@@ -41,6 +49,7 @@ type head struct {
 	Label             string // of the field
 	Asked             string // what stands in the field
 	Fault             bool   // it could not be read
+	Action            string // where the field leads; "" is the lesson
 }
 
 // piece is a stretch of text, or a fraction to be typeset with a bar.
@@ -148,11 +157,11 @@ type faultPage struct {
 	TryPieces           []piece
 }
 
-func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, model string) {
+func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, model, way string) {
 	f := faultPage{
 		head: head{
 			Title: printable(t.Message) + " · modeler", Doc: "A problem that could not be shown, and one near it that can.",
-			Style: s.styled, Skip: "message", Label: "Problem", Asked: printable(asked), Fault: true,
+			Style: s.styled, Skip: "message", Label: "Problem", Asked: printable(asked), Fault: true, Action: way,
 		},
 		Message: printable(t.Message), Hint: printable(t.Hint), Text: printable(t.Text), Try: t.Try,
 	}
@@ -162,13 +171,15 @@ func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, 
 	}
 	switch {
 	case t.Try == "":
+	case t.Parameter == "think" || t.Parameter == "look":
+		f.TryURL, f.TryPieces = lessonURL(way, asked, "")+"&"+t.Parameter+"="+t.Try, typeset(t.Try)
 	case t.Parameter == "model":
-		f.TryURL, f.TryPieces = lessonURL("/lesson", asked, t.Try), typeset(t.Try)
+		f.TryURL, f.TryPieces = lessonURL(way, asked, t.Try), typeset(t.Try)
 	default:
 		if t.Code == reading.NoPicture || t.Code == reading.NoSuchModel {
 			model = ""
 		}
-		f.TryURL, f.TryPieces = lessonURL("/lesson", t.Try, model), typeset(t.Try)
+		f.TryURL, f.TryPieces = lessonURL(way, t.Try, model), typeset(t.Try)
 	}
 	render(w, r, "error.html", f, t.Status, brief)
 }
@@ -193,7 +204,7 @@ func (s *site) missing(w http.ResponseWriter, r *http.Request, status int) {
 		t.refuse(w, r)
 		return
 	}
-	s.fault(w, r, t, "", "")
+	s.fault(w, r, t, "", "", "/lesson")
 }
 
 // address is the root of the URLs that a parent copies: the public address, or

@@ -33,6 +33,8 @@ func NewHandler(public string) http.Handler {
 		{"/healthz", health},
 		{"/", s.ask},
 		{"/lesson", s.lesson},
+		{"/claim", s.claim},
+		{"/claim.js", s.script},
 		{"/style.css", s.style},
 		{"/icon.svg", s.icon},
 	}, s.missing))))

@@ -18,7 +18,7 @@ type reason = reading.Error
 // of it, what is wrong, what was expected and a value near it that works.
 type Trouble struct {
 	reason
-	Parameter string // problem, model, step, answer, theme, width or errors
+	Parameter string // problem, model, step, answer, theme, width, errors, think or look
 	Status    int    // the HTTP status that says the same
 }
 

@@ -1,6 +1,10 @@
 package arithmetic
 
-import "errors"
+import (
+	"errors"
+
+	"modeler/fraction"
+)
 
 // Judge is the answer of a [Claim] or a [Comparison] without its moves: what truly
 // stands between the two sides, and how far apart they are. It is for claims that
@@ -26,4 +30,44 @@ func Judge(p Problem) (Answer, error) {
 		return Answer{}, ErrOverflow
 	}
 	return a, nil
+}
+
+// TrueEquality is the equation nearest to a claim that is not one: its left side
+// with the number on the right that is truly equal to it, in the parts, places or
+// wholes that stand there, or else the other way round. ok is false when neither
+// side can be written so.
+func TrueEquality(p Problem) (equation Problem, ok bool) {
+	equation = Problem{Kind: Claim, Rel: Equal, Left: p.Left, Right: p.Right}
+	if right, can := inItsForm(p.Right, p.Left); can {
+		equation.Right = right
+		return equation, true
+	}
+	left, can := inItsForm(p.Left, p.Right)
+	equation.Left = left
+	return equation, can
+}
+
+// inItsForm is the value of one side written in the form of the number on the other.
+func inItsForm(side, other Expr) (Expr, bool) {
+	n, is := side.(Number)
+	v, err := Evaluate(other)
+	if !is || err != nil || v.Sign() < 0 {
+		return nil, false
+	}
+	units := n.Value.Den()
+	if n.Form == Decimal || n.Form == Money {
+		units = Power10(n.Places)
+	}
+	count, err := v.Mul(fraction.Whole(units))
+	if err != nil || count.Num()%count.Den() != 0 {
+		return nil, false
+	}
+	whole := count.Num() / count.Den()
+	switch n.Form {
+	case Whole, Decimal, Money:
+		return withUnits(n, whole), true
+	case Mixed:
+		return AsMixed(fraction.Must(whole, units)), true
+	}
+	return Frac(fraction.Must(whole, units)), true
 }

@@ -45,3 +45,25 @@ func TestJudgeRefusesWhatItCannotWorkExactly(t *testing.T) {
 		}
 	}
 }
+
+// The nearest true equation keeps the form that stands on the right, or the left.
+func TestTrueEquality(t *testing.T) {
+	f := func(n, d int64) arithmetic.Number { return arithmetic.Frac(fraction.Must(n, d)) }
+	seven := arithmetic.Operation{Op: arithmetic.Multiply, Left: arithmetic.Int(7), Right: arithmetic.Int(8)}
+	for _, c := range []struct {
+		left, right arithmetic.Expr
+		want        string // "" is none
+	}{
+		{f(3, 4), f(5, 8), "3/4 = 6/8"},
+		{f(5, 8), f(3, 4), "6/8 = 3/4"},
+		{seven, arithmetic.Int(54), "7 × 8 = 56"},
+		{arithmetic.InPlaces(5, 1), f(1, 4), "0.5 = 2/4"},
+		{f(2, 3), f(3, 5), ""},
+		{f(1, 3), arithmetic.InPlaces(3, 1), ""},
+	} {
+		got, ok := arithmetic.TrueEquality(arithmetic.Problem{Kind: arithmetic.Claim, Left: c.left, Rel: arithmetic.Less, Right: c.right})
+		if ok != (c.want != "") || ok && got.String() != c.want {
+			t.Errorf("%s and %s: got %s, %v; want %s", c.left, c.right, got, ok, c.want)
+		}
+	}
+}

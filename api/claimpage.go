@@ -1,0 +1,212 @@
+package api
+
+import (
+	"net/http"
+	"strconv"
+
+	"modeler/arithmetic"
+	"modeler/arithmetic/reading"
+	"modeler/models"
+	"modeler/models/scene"
+	"modeler/models/words"
+)
+
+// claimPage is the child's page: two amounts, what the child thinks of them, and
+// then the pictures that show it.
+type claimPage struct {
+	head
+	Script       string
+	Left, Right  []piece // the two amounts
+	Sign         string  // between them
+	Asks         bool    // the child has not said yet
+	Choices      []choice
+	Thought      []said
+	Picture      shown
+	Sentence     []said
+	At, Last     int
+	Back, On     string // URLs; "" where there is none
+	End          *claimEnd
+	Aloud        string
+	Again, Whole string // to think again; the whole lesson
+	Such         []link // of the page without a claim: claims to look at
+	Words        claimWords
+}
+
+type choice struct {
+	Class  string
+	Pieces []said
+	URL    string
+}
+
+// claimEnd is what stands on the last of a claim's pages.
+type claimEnd struct {
+	Stands, Apart []piece
+	Why           []said
+	Found         string
+	True          []link
+}
+
+// claimWords are the words of the page that do not hang on the claim.
+type claimWords struct{ Heading, Think, First, Look, On, Back, Again, Other, Listen, Make, True string }
+
+var claimSays = claimWords{
+	words.ClaimHeading, words.ClaimThink, words.ClaimFirst, words.ClaimLook, words.ClaimOn, words.ClaimBack,
+	words.ClaimAgain, words.ClaimOther, words.ClaimListen, words.ClaimMake, words.ClaimTrue,
+}
+
+// claimsToTry are of every sort that a child meets.
+var claimsToTry = []string{"3/4 = 6/8", "5/8 > 2/3", "0.5 = 1/2", "0.3 < 0.29", "7 × 8 = 8 × 7", "4 + 1 = 5 + 2", "347 > 374"}
+
+// thoughts are the values of the parameter think.
+var thoughts = map[string]arithmetic.Relation{"first": arithmetic.Greater, "same": arithmetic.Equal, "second": arithmetic.Less}
+
+// claim serves /claim.
+func (s *site) claim(w http.ResponseWriter, r *http.Request) {
+	q, err := readRequest(r)
+	if err == nil && q["problem"] == "" {
+		render(w, r, "claim.html", s.claimStart(), http.StatusOK, page)
+		return
+	}
+	think := word(q["think"])
+	if _, known := thoughts[think]; err == nil && think != "" && !known {
+		err = oneOf("think", think, []string{"first", "same", "second"})
+	}
+	var l models.Lesson
+	if err == nil {
+		l, err = models.Teach(q["problem"], "")
+	}
+	if err == nil && l.Problem.Kind != arithmetic.Claim && l.Problem.Kind != arithmetic.Comparison {
+		err = notAClaim(l)
+	}
+	at := 1
+	if v := q["look"]; err == nil && v != "" {
+		n, t := number("look", v, 1, len(l.Steps)+1)
+		if t != nil {
+			err = t
+		}
+		at = n
+	}
+	if err != nil {
+		s.fault(w, r, troubled(err), q["problem"], "", "/claim")
+		return
+	}
+	view := newClaimPage(l, think, at)
+	view.Style, view.Script = s.styled, s.scripted
+	render(w, r, "claim.html", view, http.StatusOK, page)
+}
+
+func (s *site) claimStart() claimPage {
+	v := claimPage{
+		head: head{
+			Title: words.ClaimHeading + " · modeler", Doc: "Say what you think of two amounts, and see for yourself.",
+			Style: s.styled, Skip: "claim", Label: words.ClaimMake, Action: "/claim",
+		},
+		Script: s.scripted, Words: claimSays,
+	}
+	for _, text := range claimsToTry {
+		if read, err := models.Read(text); err == nil {
+			v.Such = append(v.Such, claimLink(read.Problem.String()))
+		}
+	}
+	return v
+}
+
+// notAClaim offers a claim to one who typed something else: what it comes to.
+func notAClaim(l models.Lesson) *Trouble {
+	try := claimsToTry[0]
+	if value, err := arithmetic.Evaluate(l.Problem.Left); err == nil && l.Problem.Right == nil {
+		claim := arithmetic.Problem{Kind: arithmetic.Claim, Rel: arithmetic.Equal, Left: l.Problem.Left, Right: arithmetic.FinalName(arithmetic.Frac(value))}
+		if _, err := models.Teach(claim.String(), ""); err == nil {
+			try = claim.String()
+		}
+	}
+	return &Trouble{Parameter: "problem", Status: http.StatusUnprocessableEntity, reason: reading.Error{
+		Code: "not-a-claim", Text: l.Text, End: len([]rune(l.Text)), Message: "a claim is about two amounts",
+		Hint: "put =, < or > between two amounts", Try: try,
+	}}
+}
+
+func claimURL(problem, think string, look int) string {
+	u := lessonURL("/claim", problem, "")
+	if think != "" {
+		u += "&think=" + think
+	}
+	if look > 0 {
+		u += "&look=" + strconv.Itoa(look)
+	}
+	return u
+}
+
+func claimLink(problem string) link {
+	return link{Text: problem, URL: claimURL(problem, "", 0), Pieces: typeset(problem)}
+}
+
+func newClaimPage(l models.Lesson, think string, at int) claimPage {
+	p := l.Problem
+	written := p.String()
+	v := claimPage{
+		head: head{
+			Title: written + " · modeler", Doc: words.Asked(p) + " Say what you think, and see for yourself.",
+			Skip: "claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim",
+		},
+		Left: typeset(p.Left.String()), Right: typeset(p.Right.String()), Sign: p.Rel.String(),
+		Asks: think == "", Words: claimSays, Whole: lessonURL("/lesson", written, ""), Again: claimURL(written, "", 0),
+	}
+	if v.Sign == "" {
+		v.Sign = "?"
+	}
+	if v.Asks {
+		choices := words.ClaimChoices(p)
+		v.Aloud = words.Aloud(words.Asked(p)) + " " + words.ClaimThink
+		for i, name := range []string{"first", "same", "second"} {
+			v.Choices = append(v.Choices, choice{[]string{scene.First.String(), "same", scene.Second.String()}[i], phrase(choices[i]), claimURL(written, name, 1)})
+			v.Aloud += " " + words.Aloud(choices[i].String()) + "."
+		}
+		return v
+	}
+	v.At, v.Last = at, len(l.Steps)+1
+	v.Thought = phrase(words.ClaimThought(p, thoughts[think]))
+	if at > 1 {
+		v.Back = claimURL(written, think, at-1)
+	}
+	picture := Picture{Problem: written, Step: at}
+	if at == v.Last {
+		picture.Step = 0
+		v.Picture = show(picture, l.Whole, false)
+		v.End = claimEnding(l, thoughts[think])
+		v.Aloud = words.Aloud(words.ClaimStands(p, l.Answer) + " " + l.Why.String() + " " + words.ClaimApart(p, l.Answer))
+		return v
+	}
+	step := l.Steps[at-1]
+	v.On = claimURL(written, think, at+1)
+	v.Picture, v.Sentence = show(picture, step.Scene, false), phrase(step.Hands)
+	v.Aloud = words.Aloud(step.Hands.String())
+	return v
+}
+
+func claimEnding(l models.Lesson, think arithmetic.Relation) *claimEnd {
+	p, a := l.Problem, l.Answer
+	end := &claimEnd{
+		Stands: typeset(words.ClaimStands(p, a)), Why: phrase(l.Why), Apart: typeset(words.ClaimApart(p, a)),
+		Found: words.ClaimFound(think, a.Relation),
+	}
+	truths := []arithmetic.Problem{{Kind: arithmetic.Claim, Left: p.Left, Rel: a.Relation, Right: p.Right}}
+	if equation, ok := arithmetic.TrueEquality(p); ok && a.Relation != arithmetic.Equal {
+		truths = append(truths, equation)
+	}
+	for _, truth := range truths {
+		if _, err := models.Teach(truth.String(), ""); err == nil && truth.String() != p.String() {
+			end.True = append(end.True, claimLink(truth.String()))
+		}
+	}
+	return end
+}
+
+// script serves /claim.js, as style serves its sheet.
+func (s *site) script(w http.ResponseWriter, r *http.Request) {
+	a := answer{kind: "text/javascript; charset=utf-8", body: s.spoken, life: page, policy: sealed, tag: tagOf(string(s.spoken))}
+	if r.URL.RequestURI() == s.scripted {
+		a.life = forever
+	}
+	a.write(w, r)
+}
