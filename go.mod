@@ -4,13 +4,17 @@ go 1.26.0
 
 require (
 	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b
+	github.com/fogleman/gg v1.3.0
+	github.com/go-fonts/liberation v0.3.3
 	github.com/labstack/echo/v4 v4.16.0
 	github.com/shopspring/decimal v1.6.0
 	github.com/spf13/pflag v1.1.0
+	golang.org/x/image v0.48.0
 	golang.org/x/text v0.44.0
 )
 
 require (
+	github.com/golang/freetype v0.0.0-20170609003504-e2365dfdc4a0 // indirect
 	github.com/labstack/gommon v0.5.0 // indirect
 	github.com/mattn/go-colorable v0.1.15 // indirect
 	github.com/mattn/go-isatty v0.0.22 // indirect
@@ -18,5 +22,5 @@ require (
 	github.com/valyala/fasttemplate v1.2.2 // indirect
 	golang.org/x/crypto v0.53.0 // indirect
 	golang.org/x/net v0.56.0 // indirect
-	golang.org/x/sys v0.46.0 // indirect
+	golang.org/x/sys v0.50.0 // indirect
 )

@@ -7,6 +7,7 @@
 package reading
 
 import (
+	"strings"
 	"unicode/utf8"
 
 	"modeler/arithmetic"
@@ -50,7 +51,7 @@ func Read(text string) (Reading, error) {
 	}
 	return Reading{}, &Error{
 		Code: f.code, Text: text, Start: f.start, End: f.end,
-		Message: f.message, Hint: f.hint, Try: firstReadable(f.tries, 2),
+		Message: strings.Map(visible, f.message), Hint: strings.Map(visible, f.hint), Try: firstReadable(f.tries, 2),
 	}
 }
 
