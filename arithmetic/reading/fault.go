@@ -29,14 +29,7 @@ func swap(text []rune, start, end int, with string) string {
 func (t token) quoted() string { return quote(t.text) }
 
 // quote puts a word in quotation marks, cut when it is long.
-func quote(s string) string { return "“" + short(s) + "”" }
-
-func short(s string) string {
-	if r := []rune(s); len(r) > 20 {
-		return string(r[:20]) + "…"
-	}
-	return s
-}
+func quote(s string) string { return "“" + clipped(s) + "”" }
 
 // shown is a sign as a book prints it.
 func (t token) shown() string {
@@ -50,7 +43,7 @@ func (t token) shown() string {
 	case t.kind == word || strings.HasSuffix(t.text, "."): // ... would end the sentence
 		return t.quoted()
 	}
-	return short(t.text)
+	return clipped(t.text)
 }
 
 func nothing(p *parser) *fault {
