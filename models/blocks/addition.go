@@ -23,7 +23,7 @@ type adding struct {
 	carried arithmetic.Counts // 1 where a trade has brought a piece
 	counted arithmetic.Counts // pieces in the places that have been joined
 	state   [arithmetic.PlaceNames]scene.Role
-	written columns
+	written telling.Columns
 }
 
 func tellAdded(p arithmetic.Problem) telling.Telling {
@@ -32,7 +32,7 @@ func tellAdded(p arithmetic.Problem) telling.Telling {
 	k.layOut()
 	t := telling.Telling{Answer: w.Answer, Pieces: pieces(most)}
 	for i, move := range w.Moves {
-		k.written.settle()
+		k.written.Settle()
 		k.settle()
 		step := telling.Step{Scene: k.mat.base()}
 		shown := &scene.Scene{}
@@ -60,7 +60,7 @@ func tellAdded(p arithmetic.Problem) telling.Telling {
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
 		}
 		k.tallies(shown)
-		step.Symbols = k.written.block()
+		step.Symbols = k.written.Block()
 		step.Scene.Title = scene.Same(words.BlocksStepTitle(p, step.Title))
 		step.Scene.Desc = scene.Same(desc)
 		if i < last {
@@ -115,7 +115,7 @@ func (k *adding) layOut() {
 		d.gutter = max(d.gutter, telling.Width(ofRole(k.laid[n].Number, role), scene.Small, false)+bandLabelGap)
 	}
 	k.mat = layMat(d)
-	k.written = columns{sign: arithmetic.Add.String(), top: d.top, first: first, second: second}
+	k.written = telling.Columns{Sign: arithmetic.Add.String(), Top: d.top, First: first, Second: second}
 }
 
 // name writes the two numbers beside their bands, as long as they lie there.

@@ -16,7 +16,7 @@ type comparing struct {
 	laid     [2]arithmetic.LayOut
 	compared []arithmetic.ComparePlace // in the order of the moves, the largest place first
 	sign     arithmetic.WriteSign
-	written  columns
+	written  telling.Columns
 }
 
 func tellCompared(p arithmetic.Problem) telling.Telling {
@@ -31,7 +31,7 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 	}
 	done := 0
 	for _, move := range w.Moves {
-		k.written.settle()
+		k.written.Settle()
 		step := telling.Step{Scene: k.base()}
 		shown := &scene.Scene{}
 		k.mat.layAll(shown, 0, k.laid[0].Counts, ofFirst)
@@ -47,7 +47,7 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 			answers = move == last
 			desc = words.Sentences(desc, words.BlocksCompared(move))
 			k.mark(shown, move, scene.Moved)
-			k.written.touched[move.Power] = true
+			k.written.Touch(move.Power)
 			step.Title, step.Hands, step.Ask = words.BlocksCompare(move, move.Power > 0)
 		case arithmetic.WriteSign:
 			answers = true
@@ -59,7 +59,7 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 			k.mat.layAll(shown, 1, k.laid[1].Counts, ofSecond)
 		}
 		k.tallies(shown, done)
-		step.Symbols = k.written.block()
+		step.Symbols = k.written.Block()
 		if move == arithmetic.Move(k.sign) {
 			step.Symbols = notation.Lines(k.answered())
 		}
@@ -105,7 +105,7 @@ func (k *comparing) layOut() {
 		lines[move.Power] = []notation.Line{digitsCompared(move)}
 	}
 	k.mat = layMat(demand{numbers: []arithmetic.Counts{first, second}, slots: []arithmetic.Counts{first, second}, top: top, gutter: gutter, floor: floors(lines...)})
-	k.written = columns{top: top, first: first, second: second}
+	k.written = telling.Columns{Top: top, First: first, Second: second}
 }
 
 func (k *comparing) base() *scene.Scene {

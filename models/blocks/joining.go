@@ -104,9 +104,9 @@ func (k *adding) join(s *scene.Scene, move arithmetic.JoinPlace) {
 		k.mat.layIn(s, move.Power, p.room, as)
 	}
 	k.count(move.Power, move.Sum)
-	k.written.touched[move.Power] = true
+	k.written.Touch(move.Power)
 	if move.Sum < 10 {
-		k.written.write(move.Power, move.Sum)
+		k.written.Write(move.Power, move.Sum)
 	}
 }
 
@@ -146,12 +146,12 @@ func (k *adding) trade(s *scene.Scene, move arithmetic.TradeUp) {
 	k.mat.layIn(s, to, k.carriedRoom(to), newOne)
 	k.arrow(s, ten, k.carriedRoom(to))
 	k.count(from, move.Left)
-	k.written.write(from, move.Left)
+	k.written.Write(from, move.Left)
 	if to > max(k.laid[0].Counts.Top(), k.laid[1].Counts.Top()) {
 		k.count(to, 1)
-		k.written.write(to, 1)
+		k.written.Write(to, 1)
 	} else {
-		k.written.carry(to, 1)
+		k.written.Carry(to, 1)
 	}
 }
 

@@ -94,7 +94,7 @@ func withPlace(line notation.Line, m arithmetic.LayPlace, role scene.Role) notat
 	if len(line) > 0 {
 		line = append(line, notation.S("+"))
 	}
-	return append(line, notation.N(digits(m.Count), role), notation.W(words.Place(m.Power, m.Count)))
+	return append(line, notation.N(telling.Digits(m.Count), role), notation.W(words.Place(m.Power, m.Count)))
 }
 
 // expanded is a number as the sum of what its digits are worth: 402 = 400 + 2.
@@ -104,7 +104,7 @@ func expanded(m arithmetic.ReadOff) notation.Line {
 	parts, err := arithmetic.Expanded(m.Number)
 	if err != nil || len(parts) == 1 {
 		top := m.Counts.Top()
-		return append(line, notation.S("="), notation.N(digits(m.Counts[top]), scene.Ink), notation.W(words.Place(top, m.Counts[top])))
+		return append(line, notation.S("="), notation.N(telling.Digits(m.Counts[top]), scene.Ink), notation.W(words.Place(top, m.Counts[top])))
 	}
 	for i, part := range parts {
 		sign := "+"

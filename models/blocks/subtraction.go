@@ -18,7 +18,7 @@ type taking struct {
 	takes   [arithmetic.PlaceNames]arithmetic.TakePlace // by place
 	done    [arithmetic.PlaceNames]bool                 // places that have been taken from
 	read    arithmetic.ReadOff
-	written columns
+	written telling.Columns
 	traded  []string // what the trades did, for the description
 }
 
@@ -29,7 +29,7 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 	t := telling.Telling{Answer: w.Answer, Pieces: pieces(most)}
 	short := -1
 	for _, move := range w.Moves {
-		k.written.settle()
+		k.written.Settle()
 		step := telling.Step{Scene: k.mat.base()}
 		shown, on := &scene.Scene{}, arithmetic.Counts{}
 		mark := ""
@@ -56,7 +56,7 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 			k.counts(shown, on, -1, -1)
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
 		}
-		step.Symbols = k.written.block()
+		step.Symbols = k.written.Block()
 		k.finish(step.Scene, shown, on, step.Title, mark)
 		t.Steps = append(t.Steps, step)
 	}
@@ -91,7 +91,7 @@ func (k *taking) layOut(most arithmetic.Counts) {
 		lines[power] = k.tallies(power)
 	}
 	k.mat = layMat(demand{numbers: []arithmetic.Counts{k.laid.Counts}, slots: []arithmetic.Counts{most}, top: top, floor: floors(lines...)})
-	k.written = columns{sign: arithmetic.Subtract.String(), top: top, first: k.laid.Counts, second: k.second}
+	k.written = telling.Columns{Sign: arithmetic.Subtract.String(), Top: top, First: k.laid.Counts, Second: k.second}
 }
 
 // tallies are the lines under a tray that say what was taken from it: one line
@@ -140,8 +140,8 @@ func (k *taking) trade(s *scene.Scene, move arithmetic.TradeDown) {
 	k.mat.lay(s, from, 0, on[from], on[from]+1, ghost)
 	k.mat.strike(s, from, 0, on[from], on[from]+1, scene.OfNothing)
 	k.counts(s, on, from, to)
-	k.written.replace(from, on[from])
-	k.written.replace(to, on[to])
+	k.written.Replace(from, on[from])
+	k.written.Replace(to, on[to])
 }
 
 // take draws the pieces while those of one place are taken away.
@@ -151,9 +151,9 @@ func (k *taking) take(s *scene.Scene, move arithmetic.TakePlace) {
 	k.mat.strike(s, move.Power, 0, move.Left, move.From, scene.OfSecond)
 	k.counts(s, move.After, move.Power, -1)
 	k.done[move.Power] = true
-	k.written.touched[move.Power] = true
+	k.written.Touch(move.Power)
 	if !move.Leading {
-		k.written.write(move.Power, move.Left)
+		k.written.Write(move.Power, move.Left)
 	}
 }
 

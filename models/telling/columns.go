@@ -1,4 +1,4 @@
-package blocks
+package telling
 
 import (
 	"strconv"
@@ -8,7 +8,7 @@ import (
 	"modeler/models/scene"
 )
 
-// columns is a written calculation in columns as it grows: the two numbers, the
+// Columns is a written calculation in columns as it grows: the two numbers, the
 // small digits above them, what is struck, and the answer from the right.
 //
 //	  9
@@ -17,10 +17,10 @@ import (
 //	1  7  8
 //	-------
 //	2  2  4
-type columns struct {
-	sign          string
-	top           int
-	first, second arithmetic.Counts
+type Columns struct {
+	Sign          string // "" for a comparison, which has no answer row
+	Top           int    // the largest place that has a column
+	First, Second arithmetic.Counts
 	above         [arithmetic.PlaceNames][]string // small digits, the lowest first
 	replaced      [arithmetic.PlaceNames]bool     // whether they replace what is below them
 	answer        [arithmetic.PlaceNames]string
@@ -29,35 +29,39 @@ type columns struct {
 	written       [arithmetic.PlaceNames]bool // columns with a new answer digit
 }
 
-func digits(n int64) string { return strconv.FormatInt(n, 10) }
+// Digits writes a whole number without commas.
+func Digits(n int64) string { return strconv.FormatInt(n, 10) }
 
-// settle ends a move: nothing is new any more.
-func (c *columns) settle() {
+// Settle ends a move: nothing is new any more.
+func (c *Columns) Settle() {
 	c.touched, c.fresh, c.written = [arithmetic.PlaceNames]bool{}, [arithmetic.PlaceNames]bool{}, [arithmetic.PlaceNames]bool{}
 }
 
-// replace strikes the digit of a place and writes another above it.
-func (c *columns) replace(power int, n int64) {
-	c.above[power] = append(c.above[power], digits(n))
+// Touch marks the column of a place as the one that the move reads.
+func (c *Columns) Touch(power int) { c.touched[power] = true }
+
+// Replace strikes the digit of a place and writes another above it.
+func (c *Columns) Replace(power int, n int64) {
+	c.above[power] = append(c.above[power], Digits(n))
 	c.replaced[power], c.fresh[power] = true, true
 }
 
-// carry writes a small digit above a place.
-func (c *columns) carry(power int, n int64) {
-	c.above[power] = append(c.above[power], digits(n))
+// Carry writes a small digit above a place.
+func (c *Columns) Carry(power int, n int64) {
+	c.above[power] = append(c.above[power], Digits(n))
 	c.fresh[power] = true
 }
 
-// write puts a digit in the answer.
-func (c *columns) write(power int, n int64) {
-	c.answer[power], c.written[power] = digits(n), true
+// Write puts a digit in the answer.
+func (c *Columns) Write(power int, n int64) {
+	c.answer[power], c.written[power] = Digits(n), true
 }
 
-// block is the calculation as it stands.
-func (c *columns) block() notation.Block {
+// Block is the calculation as it stands.
+func (c *Columns) Block() notation.Block {
 	b := notation.Block{Columns: true}
 	tallest := 0
-	for power := range c.top + 1 {
+	for power := range c.Top + 1 {
 		tallest = max(tallest, len(c.above[power]))
 	}
 	for level := tallest - 1; level >= 0; level-- {
@@ -65,14 +69,14 @@ func (c *columns) block() notation.Block {
 	}
 	b.Lines = append(b.Lines,
 		c.line("", func(power int) notation.Term {
-			t := c.digit(c.first, power, scene.First)
+			t := c.digit(c.First, power, scene.First)
 			if c.replaced[power] {
 				t.Struck, t.Role = true, scene.Gone
 			}
 			return t
 		}),
-		c.line(c.sign, func(power int) notation.Term { return c.digit(c.second, power, scene.Second) }))
-	if c.sign == "" {
+		c.line(c.Sign, func(power int) notation.Term { return c.digit(c.Second, power, scene.Second) }))
+	if c.Sign == "" {
 		return b
 	}
 	b.Rule = len(b.Lines)
@@ -86,30 +90,30 @@ func (c *columns) block() notation.Block {
 	return b
 }
 
-func (c *columns) line(sign string, cell func(power int) notation.Term) notation.Line {
+func (c *Columns) line(sign string, cell func(power int) notation.Term) notation.Line {
 	var l notation.Line
-	if c.sign != "" {
+	if c.Sign != "" {
 		l = append(l, notation.S(sign))
 	}
-	for power := c.top; power >= 0; power-- {
+	for power := c.Top; power >= 0; power-- {
 		l = append(l, cell(power))
 	}
 	return l
 }
 
 // digit is one digit of a number; what stands left of its first digit is empty.
-func (c *columns) digit(number arithmetic.Counts, power int, role scene.Role) notation.Term {
+func (c *Columns) digit(number arithmetic.Counts, power int, role scene.Role) notation.Term {
 	if power > number.Top() {
 		return notation.Term{}
 	}
 	if c.touched[power] {
 		role = scene.Moved
 	}
-	return notation.N(digits(number[power]), role)
+	return notation.N(Digits(number[power]), role)
 }
 
 // small is the digit at a level above a column, 0 the lowest.
-func (c *columns) small(power, level int) notation.Term {
+func (c *Columns) small(power, level int) notation.Term {
 	if level >= len(c.above[power]) {
 		return notation.Term{}
 	}
