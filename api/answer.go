@@ -11,7 +11,9 @@ type answer struct {
 	status   int    // 0 is 200
 	kind     string // media type
 	body     []byte
-	tag      string // strong entity tag with its quotes; "" for none
+	packed   []byte // the body as gzip; nil where it is only sent as it is
+	tag      string // strong entity tag of the body as it is, with its quotes; "" for none
+	held     bool   // the client has it: there is no body, and tag is that of its encoding
 	life     string // Cache-Control
 	location string // Content-Location: the canonical URL; "" for none
 	policy   string // Content-Security-Policy
@@ -34,28 +36,48 @@ const (
 )
 
 // write sends the answer, or 304 when the client has it already (RFC 9110,
-// 13.1.2 and 15.4.5).
-func (a answer) write(w http.ResponseWriter, r *http.Request) {
+// 13.1.2 and 15.4.5). Each encoding of it has a strong tag of its own (8.8.3).
+func (a *answer) write(w http.ResponseWriter, r *http.Request) {
 	h := w.Header()
 	h.Set("Cache-Control", a.life)
 	h.Set("Content-Security-Policy", a.policy)
 	if a.location != "" {
 		h.Set("Content-Location", a.location)
 	}
-	if a.tag != "" {
-		h.Set("ETag", a.tag)
-		if matches(r.Header.Values("If-None-Match"), a.tag) {
+	body, tag := a.body, a.tag
+	if a.kind != "image/png" {
+		h.Set("Vary", "Accept-Encoding")
+		if !a.held && takesGzip(r) {
+			if a.pack(); a.packed != nil {
+				body, tag = a.packed, packedTag(a.tag)
+			}
+		}
+	}
+	if tag != "" {
+		h.Set("ETag", tag)
+		if matches(r.Header.Values("If-None-Match"), tag) {
 			w.WriteHeader(http.StatusNotModified)
 			return
 		}
 	}
+	if len(body) == len(a.packed) && a.packed != nil {
+		h.Set("Content-Encoding", "gzip")
+	}
 	h.Set("Content-Type", a.kind)
-	h.Set("Content-Length", strconv.Itoa(len(a.body)))
+	h.Set("Content-Length", strconv.Itoa(len(body)))
 	w.WriteHeader(max(a.status, http.StatusOK))
 	if r.Method != http.MethodHead {
 		// A client that hangs up early is no error of ours.
-		_, _ = w.Write(a.body)
+		_, _ = w.Write(body)
 	}
+}
+
+// packedTag is the tag of a body as gzip.
+func packedTag(tag string) string {
+	if tag == "" {
+		return ""
+	}
+	return strings.TrimSuffix(tag, `"`) + `-gzip"`
 }
 
 // matches reports whether one of the tags of If-None-Match is the tag, by the
@@ -78,10 +100,10 @@ func open(h http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
 		if head := w.Header(); strings.HasPrefix(r.URL.Path, "/v1/") {
 			head.Set("Access-Control-Allow-Origin", "*")
-			head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, X-Picture-Error")
+			head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, Retry-After, X-Picture-Error")
 			head.Set("Cross-Origin-Resource-Policy", "cross-origin")
 			if r.Method == http.MethodOptions {
-				head.Set("Access-Control-Allow-Methods", "GET, HEAD, OPTIONS")
+				head.Set("Access-Control-Allow-Methods", "GET, HEAD, POST, OPTIONS")
 				head.Set("Access-Control-Allow-Headers", "*")
 				head.Set("Access-Control-Max-Age", "86400")
 			}

@@ -102,27 +102,41 @@ func NewDocument(l models.Lesson, model string) Document {
 func (d Document) JSON() []byte { return marshal(d) }
 
 // lesson serves /v1/lesson.json.
-func lesson(w http.ResponseWriter, r *http.Request) {
-	q, err := readRequest(r)
-	var a answer
+func (s *Service) lesson(w http.ResponseWriter, r *http.Request) {
+	asked := r.URL.Path + "?" + r.URL.RawQuery
+	if r.Method != http.MethodPost {
+		if a := s.store.find(asked); a != nil {
+			a.write(w, r)
+			return
+		}
+	}
+	q, err := given(r)
+	var a *answer
 	if err == nil {
-		a, err = lessonAnswer(q)
+		// The document has the problem as it was given, so it is kept as that.
+		a, err = s.store.get("lesson\n"+q["model"]+"\n"+q["problem"], func() (*answer, error) { return lessonAnswer(q) })
 	}
-	if err != nil {
+	switch {
+	case err != nil:
 		troubled(err).refuse(w, r)
-		return
+	case r.Method == http.MethodPost:
+		posted := *a
+		posted.life = never
+		posted.write(w, r)
+	default:
+		s.store.alias(asked, "lesson\n"+q["model"]+"\n"+q["problem"])
+		a.write(w, r)
 	}
-	a.write(w, r)
 }
 
-func lessonAnswer(q query) (answer, error) {
+func lessonAnswer(q query) (*answer, error) {
 	model, err := readModel(q["model"])
 	if err != nil {
-		return answer{}, err
+		return nil, err
 	}
 	l, err := models.Teach(q["problem"], model)
 	if err != nil {
-		return answer{}, err
+		return nil, err
 	}
 	a := answer{kind: "application/json", body: NewDocument(l, model).JSON(), life: lasting, policy: sealed}
 	// The document has the problem as it was given, and so has its URL; the body
@@ -132,7 +146,7 @@ func lessonAnswer(q query) (answer, error) {
 		a.location += "&model=" + encode(model)
 	}
 	a.tag = tagOf(string(a.body))
-	return a, nil
+	return &a, nil
 }
 
 func lessonURL(path, problem, model string) string {

@@ -12,7 +12,7 @@ import (
 	"modeler/models"
 )
 
-var handler = api.NewHandler("")
+var handler = api.New(api.Options{})
 
 // ask sends a request without a body and checks what every response promises.
 func ask(t *testing.T, method, target string, headers ...string) *http.Response {
@@ -56,6 +56,10 @@ func TestEveryRouteHasItsHeaders(t *testing.T) {
 		tagged                           bool
 	}{
 		{"/v1/picture.svg?problem=402-178", "image/svg+xml", "public, max-age=86400", "default-src 'none'; sandbox", "*", true},
+		{"/v1/picture.png?problem=402-178", "image/png", "public, max-age=86400", "default-src 'none'; sandbox", "*", true},
+		{"/v1/picture.txt?problem=402-178", "text/plain; charset=utf-8", "public, max-age=86400", "default-src 'none'; sandbox", "*", true},
+		{"/readyz", "application/json", "no-store", "default-src 'none'; sandbox", "", false},
+		{"/claim.js", "text/javascript; charset=utf-8", "public, max-age=300", "default-src 'none'; sandbox", "", true},
 		{"/v1/lesson.json?problem=402-178", "application/json", "public, max-age=86400", "default-src 'none'; sandbox", "*", true},
 		{"/v1/models.json", "application/json", "public, max-age=86400", "default-src 'none'; sandbox", "*", true},
 		{"/healthz", "application/json", "no-store", "default-src 'none'; sandbox", "", false},
@@ -107,6 +111,9 @@ func TestEveryRouteHasItsHeaders(t *testing.T) {
 		}
 
 		for _, method := range []string{"POST", "PUT", "DELETE", "PATCH"} {
+			if method == "POST" && strings.Contains(c.target, "problem=402") && strings.HasPrefix(c.target, "/v1/") {
+				continue // these take a problem in a body
+			}
 			resp := ask(t, method, c.target)
 			if resp.StatusCode != 405 || !strings.Contains(resp.Header.Get("Allow"), "GET, HEAD") {
 				t.Errorf("%s %s: got status %d and Allow %q, want 405 with GET, HEAD (RFC 9110, 15.5.6)", method, c.target, resp.StatusCode, resp.Header.Get("Allow"))

@@ -46,7 +46,9 @@ func TestShutdownFinishesTheRequestInFlight(t *testing.T) {
 	})
 	ctx, cancel := context.WithCancel(context.Background())
 	served := make(chan error, 1)
-	go func() { served <- Serve(ctx, on, h) }()
+	s := New(Options{})
+	s.Handler = h
+	go func() { served <- s.Serve(ctx, on, 0) }()
 	got := make(chan string, 1)
 	go func() {
 		resp, err := http.Get("http://" + on.Addr().String())

@@ -13,14 +13,15 @@ import (
 // If-None-Match asks beforehand with OPTIONS, and can read no answer, an error
 // included, that does not allow its origin.
 func TestOtherPlacesMayUseAllOfV1(t *testing.T) {
-	h := api.NewHandler("")
+	h := api.New(api.Options{})
 	for _, c := range []struct {
 		method, target string
 		status         int
 	}{
 		{"OPTIONS", "/v1/picture.svg?problem=7x8", 204},
 		{"OPTIONS", "/v1/lesson.json?problem=7x8", 204},
-		{"POST", "/v1/lesson.json?problem=7x8", 405},
+		{"POST", "/v1/lesson.json?problem=7x8", 200},
+		{"PUT", "/v1/lesson.json?problem=7x8", 405},
 		{"GET", "/v1/nothing", 404},
 		{"GET", "/v1/lesson.json?problem=ducks", 400},
 	} {

@@ -190,11 +190,11 @@ func (s *site) missing(w http.ResponseWriter, r *http.Request, status int) {
 		Code: "not-found", Message: "there is no page here", Hint: "the way in is the field above, or the examples"}}
 	switch {
 	case status == http.StatusMethodNotAllowed:
-		t.Code, t.Message, t.Hint = "method-not-allowed", "this address can only be read", "use GET or HEAD"
 		// The router lists OPTIONS too, which it answers itself.
 		if w.Header().Get("Allow") == "" {
 			w.Header().Set("Allow", "GET, HEAD, OPTIONS")
 		}
+		t.Code, t.Message, t.Hint = "method-not-allowed", "this address is not for "+Clip(r.Method), "use one of "+w.Header().Get("Allow")
 	case status != http.StatusNotFound:
 		t.Code, t.Message, t.Hint = "internal", "this could not be shown", ""
 	}

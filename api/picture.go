@@ -3,7 +3,9 @@ package api
 import (
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -11,6 +13,7 @@ import (
 	"modeler/models"
 	"modeler/models/scene"
 	"modeler/svg"
+	"modeler/svg/raster"
 )
 
 // Bounds of a picture's width in pixels.
@@ -27,7 +30,12 @@ type Picture struct {
 	Hidden  bool       // without the answer
 	Theme   *svg.Theme // nil is the usual one
 	Width   int        // pixels; 0 is the natural width
+	Scale   int        // times the natural width; 0 is once, and Width goes before it
+	Format  string     // svg, png or txt; "" is svg
 }
+
+// MaxScale is the most that a picture is enlarged by its scale.
+const MaxScale = 5
 
 // ReadPicture reads the parameters of a picture by their names; value returns ""
 // for one that is not given. Its error is always a *[Trouble], and what could be
@@ -51,6 +59,13 @@ func ReadPicture(value func(name string) string) (Picture, error) {
 			keep(err)
 		}
 		p.Width = n
+	}
+	if v := value("scale"); v != "" {
+		n, err := number("scale", v, 1, MaxScale)
+		if err != nil {
+			keep(err)
+		}
+		p.Scale = n
 	}
 	switch v := word(value("answer")); v {
 	case "", "shown":
@@ -129,7 +144,8 @@ func modelNames() []string {
 	return names
 }
 
-// Draw tells the lesson and draws the picture. Its error is always a *[Trouble].
+// Draw tells the lesson and draws the picture, or writes what it shows. Its error is
+// always a *[Trouble].
 func (p Picture) Draw() ([]byte, error) {
 	l, err := models.Teach(p.Problem, p.Model)
 	if err != nil {
@@ -139,7 +155,27 @@ func (p Picture) Draw() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	return svg.Render(s, svg.Options{Theme: p.Theme, Width: p.Width, Hidden: p.Hidden}), nil
+	if p.Format == "txt" {
+		return []byte(s.Title.Say(p.Hidden) + "\n\n" + s.Desc.Say(p.Hidden) + "\n"), nil
+	}
+	width := p.Width
+	if width == 0 && p.Scale > 0 {
+		width = p.Scale * s.W
+	}
+	body := svg.Render(s, svg.Options{Theme: p.Theme, Width: width, Hidden: p.Hidden})
+	if p.Format != "png" {
+		return body, nil
+	}
+	pixels, err := raster.PNG(body, 0)
+	if errors.Is(err, raster.ErrTooLarge) {
+		// As wide as this picture, which is as high as it is, may be.
+		t := parameterTrouble("width", strconv.Itoa(width), "this picture would be too high", "ask for it less wide", strconv.Itoa(svg.Width(s, raster.MaxPixels)))
+		return nil, t
+	}
+	if err != nil {
+		panic("api: " + err.Error()) // every file of ours can be drawn
+	}
+	return pixels, nil
 }
 
 func (p Picture) scene(l models.Lesson) (*scene.Scene, error) {
@@ -162,7 +198,11 @@ func (p Picture) scene(l models.Lesson) (*scene.Scene, error) {
 // URL is the one canonical URL of the picture, from the root: the problem in its
 // plain spelling, then what is not as usual, always in the same order.
 func (p Picture) URL() string {
-	u := "/v1/picture.svg?problem=" + encode(spelling.Replace(p.Problem))
+	format := p.Format
+	if format == "" {
+		format = "svg"
+	}
+	u := "/v1/picture." + format + "?problem=" + encode(spelling.Replace(p.Problem))
 	if p.Model != "" {
 		u += "&model=" + encode(p.Model)
 	}
@@ -172,11 +212,17 @@ func (p Picture) URL() string {
 	if p.Hidden {
 		u += "&answer=hidden"
 	}
+	if format == "txt" {
+		return u
+	}
 	if p.Theme != nil && p.Theme != svg.Themes[0] {
 		u += "&theme=" + encode(p.Theme.Name)
 	}
-	if p.Width > 0 {
+	switch {
+	case p.Width > 0:
 		u += "&width=" + strconv.Itoa(p.Width)
+	case p.Scale > 1:
+		u += "&scale=" + strconv.Itoa(p.Scale)
 	}
 	return u
 }
@@ -189,49 +235,111 @@ func tagOf(canonical string) string {
 	return `"` + hex.EncodeToString(sum[:12]) + `"`
 }
 
-// picture serves /v1/picture.svg.
-func picture(w http.ResponseWriter, r *http.Request) {
-	q, err := readRequest(r)
-	p, perr := ReadPicture(q.value)
-	if err == nil {
-		err = perr
+// pictureKinds are the media types of the formats.
+var pictureKinds = map[string]string{"svg": "image/svg+xml", "png": "image/png", "txt": "text/plain; charset=utf-8"}
+
+// picture serves /v1/picture.svg, .png and .txt.
+func (s *Service) picture(format string) http.HandlerFunc {
+	return func(w http.ResponseWriter, r *http.Request) {
+		asked := r.URL.Path + "?" + r.URL.RawQuery
+		if r.Method != http.MethodPost {
+			if a := s.store.find(asked); a != nil {
+				a.write(w, r)
+				return
+			}
+		}
+		q, err := given(r)
+		p, perr := ReadPicture(q.value)
+		p.Format = format
+		if err == nil {
+			err = perr
+		}
+		if v := word(q["errors"]); err == nil && v != "" && v != "status" && v != "picture" {
+			err = oneOf("errors", v, []string{"picture", "status"})
+		}
+		var a *answer
+		if err == nil {
+			a, err = s.drawn(p, asked, r)
+		}
+		switch {
+		case err == nil && r.Method == http.MethodPost:
+			posted := *a
+			posted.life = never // what is kept goes by the address, which does not have it all
+			posted.write(w, r)
+		case err == nil:
+			a.write(w, r)
+		default:
+			t := troubled(err)
+			if format == "txt" || r.Method == http.MethodPost || word(q["errors"]) == "status" || t.Status == http.StatusServiceUnavailable {
+				t.refuse(w, r)
+				return
+			}
+			t.draw(w, r, p)
+		}
 	}
-	if v := word(q["errors"]); err == nil && v != "" && v != "status" && v != "picture" {
-		err = oneOf("errors", v, []string{"picture", "status"})
-	}
-	var a answer
-	if err == nil {
-		a, err = p.answer(r)
-	}
-	if err != nil {
-		t := troubled(err)
-		if word(q["errors"]) == "status" {
+}
+
+// draw answers with a picture of the trouble, and with status 200: a browser shows
+// no picture that comes with an error status, and image proxies pass only 200.
+func (t *Trouble) draw(w http.ResponseWriter, r *http.Request, p Picture) {
+	a := &answer{kind: pictureKinds[p.Format], life: brief, policy: sealed,
+		body: svg.Render(t.scene(), svg.Options{Theme: p.Theme, Width: p.Width})}
+	if p.Format == "png" {
+		var err error
+		if a.body, err = raster.PNG(a.body, 0); err != nil {
 			t.refuse(w, r)
 			return
 		}
-		// A browser shows no picture that comes with an error status, and image
-		// proxies pass only 200.
-		w.Header().Set("X-Picture-Error", t.mark())
-		a = answer{kind: "image/svg+xml", life: brief, policy: sealed,
-			body: svg.Render(t.scene(), svg.Options{Theme: p.Theme, Width: p.Width})}
 	}
+	w.Header().Set("X-Picture-Error", t.mark())
 	a.write(w, r)
 }
 
-// answer draws the picture, unless the client has it: then reading the problem
-// is all the work there is.
-func (p Picture) answer(r *http.Request) (answer, error) {
+// drawn is the answer with the picture: the one that is kept, or one with nothing
+// in it for a client that has it, for which reading the problem is all the work
+// there is, or else a new one.
+func (s *Service) drawn(p Picture, asked string, r *http.Request) (*answer, error) {
 	read, err := models.Read(p.Problem)
 	if err != nil {
-		return answer{}, err
+		return nil, err
 	}
 	canonical := p
 	canonical.Problem = read.Problem.String()
-	a := answer{kind: "image/svg+xml", life: lasting, policy: sealed, location: canonical.URL()}
-	a.tag = tagOf(a.location)
-	if have := r.Header.Get("If-None-Match"); have != "*" && matches([]string{have}, a.tag) {
-		return a, nil // a star also matches what was never drawn, so it has to wait
+	url := canonical.URL()
+	a := answer{kind: pictureKinds[p.Format], life: lasting, policy: sealed, location: url, tag: tagOf(url)}
+	have := r.Header.Values("If-None-Match")
+	if !slices.Contains(have, "*") { // a star also matches what was never drawn, so it has to wait
+		switch packed := packedTag(a.tag); {
+		case p.Format != "png" && takesGzip(r) && matches(have, packed):
+			a.tag, a.held = packed, true
+			return &a, nil
+		case !takesGzip(r) && matches(have, a.tag):
+			a.held = true
+			return &a, nil
+		}
 	}
-	a.body, err = p.Draw()
-	return a, err
+	made, err := s.store.get(url, func() (*answer, error) {
+		if p.Format == "png" {
+			done, ok := s.turn()
+			if !ok {
+				return nil, busy()
+			}
+			defer done()
+		}
+		body, err := p.Draw()
+		if err != nil {
+			return nil, err
+		}
+		a.body = body
+		return &a, nil
+	})
+	if err == nil && r.Method != http.MethodPost {
+		s.store.alias(asked, url)
+	}
+	return made, err
+}
+
+func busy() *Trouble {
+	return &Trouble{Status: http.StatusServiceUnavailable, reason: reading.Error{
+		Code: "busy", Message: "too many pictures are being drawn just now", Hint: "ask again in a few seconds"}}
 }

@@ -24,7 +24,11 @@ func router(routes []route, missing func(w http.ResponseWriter, r *http.Request,
 		}
 	}
 	for _, rt := range routes {
-		e.Match([]string{http.MethodGet, http.MethodHead}, rt.path, echo.WrapHandler(rt.serve))
+		methods := []string{http.MethodGet, http.MethodHead}
+		if rt.body {
+			methods = append(methods, http.MethodPost)
+		}
+		e.Match(methods, rt.path, echo.WrapHandler(rt.serve))
 	}
 	return e
 }

@@ -10,39 +10,23 @@ import (
 	"net"
 	"net/http"
 	"runtime/debug"
-	"strings"
 	"time"
 
 	"modeler/arithmetic/reading"
 )
 
+// route is a path and what serves it: GET and HEAD, and POST where what is asked
+// may come in the body.
 type route struct {
 	path  string
 	serve http.HandlerFunc
-}
-
-// NewHandler serves every route. public is the address that the service is
-// known by, such as https://example.org, for URLs to copy from the page; when it
-// is "" the page goes by the Host of the request.
-func NewHandler(public string) http.Handler {
-	s := newSite(strings.TrimSuffix(public, "/"))
-	return recovered(guarded(open(router([]route{
-		{"/v1/picture.svg", picture},
-		{"/v1/lesson.json", lesson},
-		{"/v1/models.json", modelList},
-		{"/healthz", health},
-		{"/", s.ask},
-		{"/lesson", s.lesson},
-		{"/claim", s.claim},
-		{"/claim.js", s.script},
-		{"/style.css", s.style},
-		{"/icon.svg", s.icon},
-	}, s.missing))))
+	body  bool
 }
 
 // health says that the service is up.
 func health(w http.ResponseWriter, r *http.Request) {
-	answer{kind: "application/json", body: []byte("{\"status\":\"ok\"}\n"), life: never, policy: sealed}.write(w, r)
+	a := answer{kind: "application/json", body: []byte("{\"status\":\"ok\"}\n"), life: never, policy: sealed}
+	a.write(w, r)
 }
 
 // guarded sets the headers that every response has.
@@ -87,11 +71,13 @@ const (
 	shutdownTime = 15 * time.Second
 )
 
-// Serve answers on the listener until the context ends; then it takes no new
-// requests, finishes those in flight and returns nil.
-func Serve(ctx context.Context, on net.Listener, h http.Handler) error {
+// Serve answers on the listener until the context ends. Then /readyz says that the
+// service is leaving; after drain, which gives those who send requests here the
+// time to see it, no new requests are taken, those in flight are finished, and it
+// returns nil.
+func (s *Service) Serve(ctx context.Context, on net.Listener, drain time.Duration) error {
 	srv := &http.Server{
-		Handler:           h,
+		Handler:           s,
 		ReadHeaderTimeout: headerTime,
 		ReadTimeout:       readTime,
 		WriteTimeout:      writeTime,
@@ -106,6 +92,8 @@ func Serve(ctx context.Context, on net.Listener, h http.Handler) error {
 		return err
 	case <-ctx.Done():
 	}
+	s.Leave()
+	time.Sleep(drain)
 	// The context of the requests is not this one, so they are not cut short.
 	last, cancel := context.WithTimeout(context.Background(), shutdownTime)
 	defer cancel()

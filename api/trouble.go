@@ -93,9 +93,15 @@ func (t *Trouble) refuse(w http.ResponseWriter, r *http.Request) {
 	if t.Parameter != "" {
 		d.Text, d.Position, d.Length = printable(t.Text), &t.Start, t.End-t.Start
 	}
-	answer{
-		status: t.Status, kind: "application/problem+json", body: marshal(d), life: brief, policy: sealed,
-	}.write(w, r)
+	a := answer{status: t.Status, kind: "application/problem+json", body: marshal(d), life: brief, policy: sealed}
+	switch t.Status {
+	case http.StatusTooManyRequests:
+		a.life = never
+	case http.StatusServiceUnavailable:
+		a.life = never
+		w.Header().Set("Retry-After", "2")
+	}
+	a.write(w, r)
 }
 
 // mark is the value of the X-Picture-Error header.

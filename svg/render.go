@@ -230,3 +230,13 @@ func trace(points []scene.Point) string {
 	}
 	return d.String()
 }
+
+// Width is the greatest width in pixels at which a scene has no more than so many
+// pixels.
+func Width(s *scene.Scene, pixels int) int {
+	w := 1
+	for (w+1)*((s.H*(w+1)+s.W/2)/s.W) <= pixels {
+		w++
+	}
+	return w
+}

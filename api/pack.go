@@ -1,0 +1,55 @@
+package api
+
+import (
+	"bytes"
+	"compress/gzip"
+	"net/http"
+	"strconv"
+	"strings"
+)
+
+// leastPacked is the size of the smallest body that is worth packing: below it
+// the answer is one packet on the wire either way.
+const leastPacked = 600
+
+// pack adds the body as gzip, where that is smaller. What is packed already, as a
+// PNG is, is left as it is.
+func (a *answer) pack() {
+	if len(a.body) < leastPacked || a.kind == "image/png" || a.packed != nil {
+		return
+	}
+	var b bytes.Buffer
+	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
+	if err != nil {
+		panic("api: " + err.Error()) // the level is one that there is
+	}
+	// A buffer takes every write.
+	_, _ = w.Write(a.body)
+	_ = w.Close()
+	if b.Len() < len(a.body) {
+		a.packed = b.Bytes()
+	}
+}
+
+// takesGzip reports whether a client takes gzip (RFC 9110, 12.5.3): named, or by a
+// star, and not with a weight of 0.
+func takesGzip(r *http.Request) bool {
+	star, named, has := false, false, false
+	for _, line := range r.Header.Values("Accept-Encoding") {
+		for one := range strings.SplitSeq(line, ",") {
+			name, rest, _ := strings.Cut(one, ";")
+			wanted := true
+			if q, is := strings.CutPrefix(strings.ReplaceAll(rest, " ", ""), "q="); is {
+				weight, err := strconv.ParseFloat(q, 32)
+				wanted = err == nil && weight > 0
+			}
+			switch strings.ToLower(strings.TrimSpace(name)) {
+			case "gzip", "x-gzip":
+				named, has = wanted, true
+			case "*":
+				star = wanted
+			}
+		}
+	}
+	return named || star && !has
+}

@@ -1,0 +1,87 @@
+package api
+
+import (
+	"net/http"
+	"runtime"
+	"sync/atomic"
+	"time"
+)
+
+// Options are what a service can be told. The zero value serves.
+type Options struct {
+	Public string // the address that the service is known by, such as https://example.org; "" goes by the request
+	Store  int    // bytes of answers to keep; 0 is [UsualStore], less than 0 keeps none
+	Rate   int    // requests a second that one client may make; 0 is any number
+	Log    bool   // write a line for every request
+}
+
+// UsualStore is how many bytes of answers are kept unless told.
+const UsualStore = 32 << 20
+
+// Service is the handler of all routes, and what it shares.
+type Service struct {
+	http.Handler
+	store   *store
+	drawing chan struct{} // a place for each PNG that is being drawn
+	leaving atomic.Bool
+	meter   *meter
+}
+
+// New makes a service.
+func New(o Options) *Service {
+	switch {
+	case o.Store == 0:
+		o.Store = UsualStore
+	case o.Store < 0:
+		o.Store = 0
+	}
+	s := &Service{store: newStore(o.Store), drawing: make(chan struct{}, runtime.GOMAXPROCS(0))}
+	s.meter = newMeter(s.store)
+	pages := newSite(o.Public)
+	h := open(limited(o.Rate, router(s.routes(pages), pages.missing)))
+	s.Handler = s.metered(o.Log, guarded(recovered(h)))
+	return s
+}
+
+func (s *Service) routes(pages *site) []route {
+	return []route{
+		{"/v1/picture.svg", s.picture("svg"), true},
+		{"/v1/picture.png", s.picture("png"), true},
+		{"/v1/picture.txt", s.picture("txt"), true},
+		{"/v1/lesson.json", s.lesson, true},
+		{"/v1/models.json", modelList, false},
+		{"/healthz", health, false},
+		{"/readyz", s.ready, false},
+		{"/", pages.ask, false},
+		{"/lesson", pages.lesson, false},
+		{"/claim", pages.claim, false},
+		{"/claim.js", pages.script, false},
+		{"/style.css", pages.style, false},
+		{"/icon.svg", pages.icon, false},
+	}
+}
+
+// Leave says that the service takes no more work soon: /readyz answers 503.
+func (s *Service) Leave() { s.leaving.Store(true) }
+
+// ready says whether to send requests here.
+func (s *Service) ready(w http.ResponseWriter, r *http.Request) {
+	a := answer{kind: "application/json", body: []byte("{\"status\":\"ready\"}\n"), life: never, policy: sealed}
+	if s.leaving.Load() {
+		a.status, a.body = http.StatusServiceUnavailable, []byte("{\"status\":\"leaving\"}\n")
+	}
+	a.write(w, r)
+}
+
+// patience is how long a PNG waits for its turn to be drawn.
+const patience = 3 * time.Second
+
+// turn waits for a place to draw in; done gives it back.
+func (s *Service) turn() (done func(), ok bool) {
+	select {
+	case s.drawing <- struct{}{}:
+	case <-time.After(patience):
+		return nil, false
+	}
+	return func() { <-s.drawing }, true
+}
