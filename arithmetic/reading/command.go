@@ -75,12 +75,20 @@ func (p *parser) claims() bool {
 	return false
 }
 
-// pair reads two numbers with a word between them.
+// pair reads two numbers with a word between them, and what is said of them.
 func (p *parser) pair(list []pair) (Reading, *fault) {
+	both, f := p.paired(list)
+	if f != nil {
+		return Reading{}, f
+	}
+	return p.statement(both)
+}
+
+func (p *parser) paired(list []pair) (piece, *fault) {
 	p.listing = true
 	left, f := p.operand()
 	if f != nil {
-		return Reading{}, f
+		return left, f
 	}
 	var found *pair
 	n := 0
@@ -90,26 +98,22 @@ func (p *parser) pair(list []pair) (Reading, *fault) {
 		}
 	}
 	if found == nil {
-		return Reading{}, p.leftover()
+		return left, p.leftover()
 	}
 	at := p.i
 	p.i += n
 	right, f := p.operand()
 	if f != nil {
-		return Reading{}, f
+		return right, f
 	}
 	s := found.sign
 	a, okA := left.expr.(arithmetic.Number)
 	b, okB := right.expr.(arithmetic.Number)
 	s.turned = s.turned || found.larger && okA && okB && a.Value.Cmp(b.Value) < 0
-	both, f := p.join(left, s, right, at)
-	if f != nil {
-		return Reading{}, f
-	}
-	return p.statement(both)
+	return p.join(left, s, right, at)
 }
 
-// multiple reads double 6 as 2 × 6.
+// multiple reads double 6 as 2 × 6, and twice as many as 6 with its story.
 func (p *parser) multiple(factor int64, n int) (Reading, *fault) {
 	name := p.at(0)
 	name.num = arithmetic.Int(factor)
@@ -119,11 +123,15 @@ func (p *parser) multiple(factor int64, n int) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
+	by := times
+	if p.any(asMany) {
+		by.story = arithmetic.TimesAsMany
+	}
 	right, f := p.operand()
 	if f != nil {
 		return Reading{}, f
 	}
-	both, f := p.join(left, times, right, at)
+	both, f := p.join(left, by, right, at)
 	if f != nil {
 		return Reading{}, f
 	}
@@ -236,6 +244,9 @@ func (p *parser) round() (Reading, *fault) {
 // form.
 func (p *parser) rewritten(c piece) (Reading, *fault) {
 	at := p.at(0)
+	if r, f, ok := p.rest(c); ok {
+		return r, f
+	}
 	kind, n := longest(p, forms)
 	rounded := n == 0 && p.any(rounding)
 	if n == 0 && !rounded {

@@ -117,12 +117,12 @@ try:  1.5 + 2
 hint: a decimal has one point: 1.25
 try:  12.3
 `},
-		{"? + ? = 5", TooMany, `there are two blanks
+		{"? - ? = 5", TooMany, `there are two blanks
 
-    ? + ? = 5
+    ? - ? = 5
         ^
 hint: leave one number out, not two
-try:  ? + 2 = 5
+try:  ? − 2 = 5
 `},
 		{"8 + ?", MissingSign, `there is a blank but no equal sign
 
@@ -400,7 +400,7 @@ func TestEveryFaultHasItsCode(t *testing.T) {
 		Unbalanced:    {"(3 + 4", "3 + 4)", ")", "((3)"},
 		BadNumber:     {"1,2,3", "1,5 + 2", "1,2345", "1.2.3", "2 7/4", "3 4/4", "$1.234", "1/2/3", "3/4/2024", "1.5/2", "1/2.5", "$1/2", "0/? = 1/2", "factors of 0", "factors of 3/4", "simplify 2 + 3", "factors of 2 + 3", "order 1, 2 + 3", "round 347 to the nearest 25", "3 + 4 to the nearest 10"},
 		TooLarge:      {"12345678", "1/2000", "0.1234567"},
-		TooMany:       {"? + ? = 5", "?/? = 1/2", "? = ?", "8 + ? = ?/4", "?/2 = ?/4", "8 + ? = n", "? + 3 = ?"},
+		TooMany:       {"? - ? = 5", "?/? = 1/2", "? = ?", "8 + ? = ?/4", "?/2 = ?/4", "8 + ? = n", "? + 3 = ?"},
 		NotYet:        {"50%", "3 ≤ 4", "3 ≥ 4", "3 ≠ 4", "2³", "H₂", "3:15", "3/4 = 6/8 = 9/12", "8 + ? > 11", "?/4 < 1/2", "7 ? 8 = 56", "1/2 + ?/4 = 3/4", "?/4 + 1/2 = 3/4", "2 + 3 = ?/4", "order 1/2, 3/4 from greatest to least", "order from greatest to least 1/2, 3/4"},
 		ZeroParts:     {"3/0", "0/0", "1 3/0", "?/0 = 1/2"},
 		Negative:      {"-5", "3 + -5", "3 - -5", "(-5)", "−5 + 3"},

@@ -12,7 +12,7 @@ import (
 func (p *parser) checkWords() *fault {
 	var strange []token
 	for _, t := range p.tokens {
-		if t.kind == word && !slices.Contains(vocabulary, t.text) {
+		if t.kind == word && !p.isPlural(t) && (!slices.Contains(vocabulary, t.text) || p.unexplained(t)) {
 			strange = append(strange, t)
 		}
 	}
@@ -27,7 +27,7 @@ func (p *parser) checkWords() *fault {
 	t := strange[0]
 	f := &fault{UnknownWord, t.start, t.end, "the word " + quote(strings.Map(inked, string(p.text[t.start:t.end]))) + " is not one that can be read",
 		"write the problem with numbers and signs, as it stands in the book", nil}
-	if len(strange) > 3 {
+	if len(strange) > 3 || len(strange) > 1 && p.countWords() > 5 {
 		f.hint = "stories cannot be read yet: write the problem in numbers and signs"
 	} else if p.before(t).kind == number {
 		f.hint = "leave out units and the names of things"
@@ -52,6 +52,35 @@ func (p *parser) checkWords() *fault {
 		f.tries = append(f.tries, without)
 	}
 	return f
+}
+
+// unexplained reports whether t is a word that is read only behind some others:
+// 98 ÷ 4 with remainder, common multiple.
+func (p *parser) unexplained(t token) bool {
+	if _, ok := explained[t.text]; !ok {
+		return false
+	}
+	before := p.before(t)
+	if before.text == "a" {
+		before = p.before(before)
+	}
+	return before.text != "with" && before.text != "common"
+}
+
+func (p *parser) countWords() int {
+	n := 0
+	for _, t := range p.tokens {
+		if t.kind == word {
+			n++
+		}
+	}
+	return n
+}
+
+// isPlural reports whether t is the s behind a number: 5s.
+func (p *parser) isPlural(t token) bool {
+	b := p.before(t)
+	return t.text == "s" && b.kind == number && t.start-b.end <= 1 && (t.start == b.end || p.text[b.end] != ' ')
 }
 
 // before is the token in front of another.

@@ -5,7 +5,7 @@ import (
 	"modeler/fraction"
 )
 
-// numberWord reads a number written in words, below a million: twelve, forty-two,
+// numberWord reads a number written in words, to 9,999,999: twelve, forty-two,
 // four hundred two, half, three fourths. It passes nothing when there is none.
 func (p *parser) numberWord() (token, bool) {
 	here := p.i
@@ -20,7 +20,10 @@ func (p *parser) numberWord() (token, bool) {
 		return token{kind: number, start: t.start, end: t.end, text: t.text, num: arithmetic.Int(dozen)}, true
 	}
 	n, ok := p.belowThousand()
-	if p.match("thousand") > 0 {
+	if p.match("million") > 0 && n < 10 {
+		p.i++
+		n, ok = max(n, 1)*1_000_000+p.after(p.belowMillion), true
+	} else if p.match("thousand") > 0 {
 		p.i++
 		n, ok = max(n, 1)*1000+p.after(p.belowThousand), true
 	}
@@ -28,7 +31,7 @@ func (p *parser) numberWord() (token, bool) {
 		p.i = here
 		return token{}, false
 	}
-	if p.match("dozen") > 0 {
+	if p.match("dozen") > 0 && n <= MaxWhole/dozen {
 		p.i++
 		n *= dozen
 	}
@@ -52,6 +55,16 @@ func (p *parser) belowThousand() (n int64, ok bool) {
 	if p.match("hundred") > 0 && n < 10 {
 		p.i++
 		return max(n, 1)*100 + p.after(p.belowHundred), true
+	}
+	return n, ok
+}
+
+// belowMillion reads thousands, hundreds, tens and ones in words.
+func (p *parser) belowMillion() (n int64, ok bool) {
+	n, ok = p.belowThousand()
+	if p.match("thousand") > 0 {
+		p.i++
+		return max(n, 1)*1000 + p.after(p.belowThousand), true
 	}
 	return n, ok
 }

@@ -11,10 +11,11 @@ type parser struct {
 	text    []rune
 	tokens  []token
 	i       int
-	depth   int  // open brackets
-	count   int  // numbers read
-	asked   bool // the text starts with "is": more than is a relation, not a sign
-	listing bool // "and" stands between numbers, not inside a mixed number
+	depth   int   // open brackets
+	count   int   // numbers read
+	asked   bool  // the text starts with "is": more than is a relation, not a sign
+	terms   token // how many multiples are asked for
+	listing bool  // "and" stands between numbers, not inside a mixed number
 }
 
 // piece is an expression and where it stands in the text.
@@ -25,6 +26,8 @@ type piece struct {
 	unknowns   int
 	sign       infix  // of an operation
 	signText   string // of an operation: how its sign was written
+	unit       int64  // of a count of tens, hundreds and so on, on its own: what one is worth
+	count      int64  // and how many there are; of a blank 0
 }
 
 // at is the token n places on; the end stands behind the last.
@@ -44,10 +47,16 @@ func (p *parser) sign() (infix, int) {
 	if s, ok := signs[t.text]; ok && (t.kind == sign || t.kind == slash) {
 		return s, 1
 	}
+	if p.match("times table") > 0 || p.match("times tables") > 0 {
+		return infix{}, 0
+	}
 	if !p.asked {
 		if s, n := longest(p, turnedInfixes); n > 0 {
 			return s, n
 		}
+	}
+	if s, n := longest(p, timesAs); n > 0 {
+		return s, n
 	}
 	return longest(p, infixes)
 }
@@ -124,7 +133,7 @@ func (p *parser) operand() (piece, *fault) {
 		return p.numeral(t)
 	case blank:
 		p.i++
-		return piece{expr: arithmetic.Unknown{}, unknowns: 1, start: t.start, end: t.end}, nil
+		return p.unknown(t), nil
 	case blankPart:
 		return piece{}, blankInside(p, t)
 	case open:
@@ -172,6 +181,9 @@ func (p *parser) bracket(t token) (piece, *fault) {
 // numeral makes a piece of a number, the names of its parts that may follow it
 // included: 3 fourths, 2 and 3/4.
 func (p *parser) numeral(t token) (piece, *fault) {
+	if p.isPlural(p.at(0)) {
+		p.i++
+	}
 	if den, ok := partNames[p.at(0).text]; ok && p.at(0).kind == word && t.num.Form == arithmetic.Whole {
 		n, _ := t.num.Int64()
 		t = fractionToken(t, n, den, p.at(0).end)
@@ -200,6 +212,9 @@ func (p *parser) numeral(t token) (piece, *fault) {
 		} else {
 			p.i = here
 		}
+	}
+	if worth, n := p.unitName(t); n > 0 && t.num.Form == arithmetic.Whole && t.kind == number {
+		return p.inUnits(t, worth, n)
 	}
 	return p.counted(t)
 }

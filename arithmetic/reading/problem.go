@@ -11,8 +11,10 @@ func (p *parser) problem() (Reading, *fault) {
 		return Reading{}, f
 	}
 	p.openings()
-	if r, f, ok := p.command(); ok {
-		return r, f
+	for _, read := range []func() (Reading, *fault, bool){p.twoBlanks, p.askedFor, p.command, p.pattern} {
+		if r, f, ok := read(); ok {
+			return r, f
+		}
 	}
 	left, f := p.side()
 	if f != nil {
@@ -63,13 +65,24 @@ func signAfter(p *parser) (infix, int) {
 // statement reads what follows the first side: nothing, a relation and the other
 // side, a sign that asks for a comparison, or words that ask for another form.
 func (p *parser) statement(left piece) (Reading, *fault) {
+	left, f := p.then(left)
+	if f != nil {
+		return Reading{}, f
+	}
+	if r, f, ok := p.property(left); ok {
+		return r, f
+	}
 	if p.isQuestionMark() || p.at(0).kind == end || p.at(0).kind == stop {
 		if f := p.finish(); f != nil {
 			return Reading{}, f
 		}
 		return p.alone(left)
 	}
-	if rel, n := p.relation(); n > 0 {
+	rel, n := p.relation()
+	if n == 0 && p.asked && p.timesAsManyFollows() { // is 24 3 times as many as 8
+		return p.related(left, arithmetic.Equal, p.at(-1))
+	}
+	if n > 0 {
 		mark := p.at(0)
 		p.i += n
 		return p.related(left, rel, mark)
@@ -105,6 +118,9 @@ func (p *parser) related(left piece, rel arithmetic.Relation, mark token) (Readi
 	if p.at(0).kind == relation {
 		return Reading{}, twoRelations(p, mark)
 	}
+	if r, f, ok := p.howManyOf(left); ok && rel == arithmetic.Equal {
+		return r, f
+	}
 	right, f := p.side()
 	if f != nil {
 		return Reading{}, f
@@ -118,6 +134,13 @@ func (p *parser) related(left piece, rel arithmetic.Relation, mark token) (Readi
 	if left.expr == nil || right.expr == nil {
 		return p.renaming(left, right, rel)
 	}
+	if r, ok := timesAsMany(left, right, rel); ok {
+		return r, nil
+	}
+	if r, ok := inUnitsOf(left, right, rel); ok {
+		return r, nil
+	}
+	left, right = left.multiplied(), right.multiplied()
 	if left.unknowns+right.unknowns == 0 {
 		problem := arithmetic.Problem{Kind: arithmetic.Claim, Left: left.expr, Rel: rel, Right: right.expr}
 		return Reading{Problem: problem, Spans: append(left.spans, right.spans...)}, nil
@@ -197,6 +220,7 @@ func (p *parser) alone(c piece) (Reading, *fault) {
 	if c.expr == nil || c.unknowns > 0 {
 		return Reading{}, unknownAlone(p, c)
 	}
+	c = c.multiplied()
 	r := Reading{Spans: c.spans}
 	switch e := c.expr.(type) {
 	case arithmetic.Number:
@@ -226,7 +250,7 @@ func operation(o arithmetic.Operation, c piece) (arithmetic.Problem, []arithmeti
 		return arithmetic.Problem{Kind: arithmetic.Expression, Left: o}, nil
 	}
 	if o.Op != arithmetic.Divide {
-		return arithmetic.Problem{Kind: kinds[o.Op], Left: o}, nil
+		return arithmetic.Problem{Kind: kinds[o.Op], Left: o, Story: c.sign.story}, nil
 	}
 	grouped := c.sign.grouping || b.Form != arithmetic.Whole
 	var also []arithmetic.Problem

@@ -3,6 +3,7 @@ package reading
 import (
 	"math/rand/v2"
 	"reflect"
+	"strings"
 	"testing"
 
 	"modeler/arithmetic"
@@ -73,7 +74,7 @@ func (d dealer) blanked(e arithmetic.Expr) arithmetic.Expr {
 
 func (d dealer) problem() arithmetic.Problem {
 	p := arithmetic.Problem{Kind: arithmetic.Show, Left: d.number()}
-	switch d.IntN(13) {
+	switch d.IntN(20) {
 	case 0, 1, 2, 3:
 		op := []arithmetic.Op{arithmetic.Add, arithmetic.Subtract, arithmetic.Multiply, arithmetic.Divide, arithmetic.Of}[d.IntN(5)]
 		o := arithmetic.Operation{Op: op, Left: d.number(), Right: d.number()}
@@ -117,7 +118,94 @@ func (d dealer) problem() arithmetic.Problem {
 		if d.IntN(2) == 0 {
 			p.Blank = arithmetic.Blank{Num: d.upTo(MaxWhole), First: d.IntN(2) == 0}
 		}
+	case 12, 13:
+		return d.aboutOne()
+	case 14, 15:
+		return d.run()
+	case 16:
+		return d.told()
 	}
+	return p
+}
+
+// aboutOne deals a question about a whole number, or about two.
+func (d dealer) aboutOne() arithmetic.Problem {
+	n := arithmetic.Int(d.upTo([]int64{9, 99, 9999, MaxWhole}[d.IntN(4)]))
+	p := arithmetic.Problem{Left: n}
+	switch d.IntN(9) {
+	case 0:
+		p.Kind, p.To = arithmetic.PlaceValue, arithmetic.Power10(d.IntN(len(strings.ReplaceAll(n.String(), ",", ""))))
+	case 1:
+		p.Kind = arithmetic.ExpandedForm
+	case 2:
+		p.Kind = arithmetic.InWords
+	case 3:
+		p.Kind = arithmetic.Parity
+	case 4:
+		p.Kind = arithmetic.Primality
+	case 5:
+		p.Kind = arithmetic.WaysToMake
+	case 6:
+		p.Kind, p.Run.Terms = arithmetic.Multiples, int(d.upTo(MaxTerms))
+	case 7:
+		p.Kind, p.Right = arithmetic.CommonMultiples, arithmetic.Int(d.upTo(MaxWhole))
+	case 8:
+		p.Kind, p.Right = arithmetic.CommonFactors, arithmetic.Int(d.upTo(MaxWhole))
+	}
+	return p
+}
+
+// run deals a run of numbers or a rule table.
+func (d dealer) run() arithmetic.Problem {
+	if d.IntN(3) == 0 {
+		p := arithmetic.Problem{Kind: arithmetic.RuleTable, Run: arithmetic.Run{Op: arithmetic.Op(d.IntN(4)), By: d.upTo(200)}}
+		for range 1 + d.IntN(MaxList) {
+			n := d.Int64N(1000)
+			if p.Run.Op == arithmetic.Divide {
+				n *= p.Run.By
+			}
+			p.List = append(p.List, arithmetic.Int(n))
+		}
+		return p
+	}
+	for {
+		r := arithmetic.Run{From: d.Int64N([]int64{10, 1000, MaxWhole}[d.IntN(3)]), By: d.upTo(1000), Op: arithmetic.Op(d.IntN(3)), Terms: 2 + d.IntN(MaxTerms-1)}
+		list := r.List()
+		times := r.Op == arithmetic.Multiply
+		if len(list) == r.Terms && list[r.Terms-1] <= MaxWhole && !(times && (r.From == 0 || r.By == 1)) {
+			return arithmetic.Problem{Kind: arithmetic.Counting, Run: r}
+		}
+	}
+}
+
+// told deals an estimate, a fact family, a story or a division that says what is
+// done with what is left over.
+func (d dealer) told() arithmetic.Problem {
+	a, b := arithmetic.Int(d.upTo(MaxWhole)), arithmetic.Int(d.upTo(MaxWhole))
+	with := func(kind arithmetic.Kind, o arithmetic.Op) arithmetic.Problem {
+		return arithmetic.Problem{Kind: kind, Left: arithmetic.Operation{Op: o, Left: a, Right: b}}
+	}
+	switch d.IntN(5) {
+	case 0:
+		p := with(arithmetic.Estimate, arithmetic.Op(d.IntN(4)))
+		p.To = arithmetic.Power10(1 + d.IntN(6))
+		return p
+	case 1:
+		return with(arithmetic.FactFamily, []arithmetic.Op{arithmetic.Add, arithmetic.Multiply}[d.IntN(2)])
+	case 2:
+		p := with(arithmetic.Product, arithmetic.Multiply)
+		if p.Story = arithmetic.TimesAsMany; d.IntN(2) == 0 {
+			p = with(arithmetic.Subtraction, arithmetic.Subtract)
+			p.Story = arithmetic.HowManyMore
+		}
+		return p
+	case 3:
+		p := with(arithmetic.Division, arithmetic.Divide)
+		p.Story, p.Grouping = arithmetic.TimesAsMany, d.IntN(2) == 0
+		return p
+	}
+	p := with(arithmetic.Division, arithmetic.Divide)
+	p.Rest, p.Grouping = arithmetic.Rest(d.IntN(4)), d.IntN(2) == 0
 	return p
 }
 
@@ -139,8 +227,8 @@ func TestReadingWhatAProblemWritesGivesTheProblem(t *testing.T) {
 			t.Fatalf("Read(%q) = %s %q %+v, want %s %+v", text, r.Problem.Kind, r.Problem, r.Problem, p.Kind, p)
 		}
 	}
-	if len(seen) != 17 {
-		t.Errorf("problems of %d kinds were dealt, want all 17: %v", len(seen), seen)
+	if len(seen) != 30 {
+		t.Errorf("problems of %d kinds were dealt, want all 30: %v", len(seen), seen)
 	}
 }
 
@@ -152,7 +240,7 @@ func FuzzRead(f *testing.F) {
 			f.Add(text)
 		}
 	}
-	for _, text := range []string{"rond 347", "1,2,3", "2 7/4", "? + ? = 5", "(((", "<b>", "3 ≤ 4", "50%", "3:15", "-5", "half of half of"} {
+	for _, text := range []string{"rond 347", "1,2,3", "2 7/4", "? - ? = 5", "(((", "<b>", "3 ≤ 4", "50%", "3:15", "-5", "half of half of"} {
 		f.Add(text)
 	}
 	f.Fuzz(func(t *testing.T, text string) {

@@ -22,7 +22,8 @@ const (
 	MaxPlaces  = 6         // digits after the point
 	MaxNumbers = 12        // numbers in a problem
 	MaxDepth   = 16        // brackets in brackets
-	MaxList    = 8         // numbers to put in order; at least 2
+	MaxList    = 8         // numbers to put in order, at least 2; numbers of a rule table
+	MaxTerms   = 24        // numbers of a run or a list of multiples; a run has at least 2
 )
 
 // Reading is a text understood.

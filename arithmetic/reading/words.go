@@ -1,12 +1,6 @@
 package reading
 
-import (
-	"maps"
-	"slices"
-	"strings"
-
-	"modeler/arithmetic"
-)
+import "modeler/arithmetic"
 
 // Phrases are matched word by word; these small words may stand anywhere in one
 // and are passed over.
@@ -18,6 +12,7 @@ type infix struct {
 	grouping bool // of a division: groups of the second number
 	sharing  bool // of a division: the words say that it is not grouping
 	turned   bool // the second operand comes first: 3 more than 5
+	story    arithmetic.Story
 }
 
 // rank says how tightly a sign binds, as in [arithmetic.Operation].
@@ -91,7 +86,7 @@ var relations = func() map[string]arithmetic.Relation {
 var (
 	openers = []string{"what is", "whats", "what", "how much is", "how many is", "find", "work out", "calculate",
 		"solve", "compute", "show", "show me", "draw", "make", "build", "please", "answer to", "value of"}
-	rewriters = []string{"write", "rewrite", "turn", "change", "convert", "name", "express", "give"}
+	rewriters = []string{"write", "rewrite", "turn", "change", "convert", "express", "give"}
 	askers    = []string{"is", "are", "does", "do", "true or false", "is it true that", "check", "is that"}
 )
 
@@ -201,36 +196,3 @@ var partNames = map[string]int64{
 // unknowns are the letters that stand for an unknown number. The letter x is a
 // times sign where a sign must stand.
 var unknowns = []string{"n", "x", "y"}
-
-// vocabulary is every word that the reader knows, sorted.
-var vocabulary = func() []string {
-	known := map[string]bool{}
-	add := func(phrases ...string) {
-		for _, p := range phrases {
-			for _, w := range strings.Fields(p) {
-				known[w] = true
-			}
-		}
-	}
-	for _, list := range [][]string{passedOver, openers, rewriters, askers, ordering, versus, between, upward, downward,
-		factoring, rounding, simplest, unknowns} {
-		add(list...)
-	}
-	for start, list := range pairs {
-		add(start)
-		for _, p := range list {
-			add(p.between)
-		}
-	}
-	add(slices.Collect(maps.Keys(infixes))...)
-	add(slices.Collect(maps.Keys(turnedInfixes))...)
-	add(slices.Collect(maps.Keys(relations))...)
-	add(slices.Collect(maps.Keys(forms))...)
-	add(slices.Collect(maps.Keys(places))...)
-	add(slices.Collect(maps.Keys(small))...)
-	add(slices.Collect(maps.Keys(partNames))...)
-	add(slices.Collect(maps.Keys(multiples))...)
-	add(slices.Collect(maps.Keys(choosing))...)
-	add("compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over")
-	return slices.Sorted(maps.Keys(known))
-}()

@@ -8,7 +8,7 @@ import (
 )
 
 // Answer is what a problem comes to, as a book's answer page prints it: 224,
-// 6 remainder 2, true, 3/4 > 5/8, 1 × 24, 2 × 12, 5/4 = 1 1/4.
+// 6 remainder 2, true, 3/4 > 5/8, 1 × 24, 2 × 12, 5/4 = 1 1/4, 300 + 40 + 7, even.
 func Answer(p arithmetic.Problem, a arithmetic.Answer) string {
 	switch p.Kind {
 	case arithmetic.Claim:
@@ -18,11 +18,14 @@ func Answer(p arithmetic.Problem, a arithmetic.Answer) string {
 	case arithmetic.Ordering:
 		return chain(a.Order)
 	case arithmetic.Factors:
-		return pairs(a.Pairs)
+		return pairs(a.Pairs, " × ")
 	case arithmetic.Division:
-		if a.Remainder > 0 {
+		if a.Remainder > 0 && p.Rest == arithmetic.LeftOver {
 			return a.Number.String() + " remainder " + arithmetic.Grouped(a.Remainder)
 		}
+	}
+	if text, ok := answerAsked(p, a); ok {
+		return text
 	}
 	return renamed(a)
 }
@@ -56,13 +59,18 @@ func chain(order []arithmetic.Number) string {
 	return b.String()
 }
 
-// pairs writes every pair of factors once, the smaller number in front.
-func pairs(list [][2]int64) string {
+// pairs writes every pair of numbers once, the smaller number in front.
+func pairs(list [][2]int64, sign string) string {
 	var out []string
+	seen := map[[2]int64]bool{}
 	for _, p := range list {
-		if p[0] <= p[1] {
-			out = append(out, arithmetic.Grouped(p[0])+" × "+arithmetic.Grouped(p[1]))
+		if p[0] > p[1] {
+			p[0], p[1] = p[1], p[0]
 		}
+		if !seen[p] {
+			out = append(out, arithmetic.Grouped(p[0])+sign+arithmetic.Grouped(p[1]))
+		}
+		seen[p] = true
 	}
 	return strings.Join(out, ", ")
 }

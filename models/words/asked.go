@@ -1,13 +1,27 @@
 package words
 
-import "modeler/arithmetic"
+import (
+	"strings"
+
+	"modeler/arithmetic"
+)
 
 // Asked is the title of every picture of a problem while its answer is hidden:
 // 402 − 178 = ?, 3/4 = 6/8?, 3/4 ? 5/8. A problem that has its blank, and one
 // that says in words what to do, is asked as it stands.
 func Asked(p arithmetic.Problem) string {
+	if p.Story != arithmetic.NoStory {
+		return strings.TrimSuffix(p.String(), "?") + "?"
+	}
 	switch p.Kind {
-	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.Division, arithmetic.PartOf, arithmetic.Expression:
+	case arithmetic.Division:
+		if p.Rest != arithmetic.LeftOver {
+			return p.String()
+		}
+		return p.Left.String() + " = ?"
+	case arithmetic.Parity, arithmetic.Primality:
+		return p.String() + "?"
+	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.PartOf, arithmetic.Expression:
 		return p.Left.String() + " = ?"
 	case arithmetic.Claim:
 		return p.String() + "?"

@@ -13,8 +13,10 @@ func ReadBack(p arithmetic.Problem) string {
 	case arithmetic.Show:
 		return name(p.Left)
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.Division, arithmetic.PartOf:
-		if o, ok := p.Left.(arithmetic.Operation); ok {
-			return readOperation(o, p.Grouping)
+		if o, ok := p.Left.(arithmetic.Operation); ok && p.Story != arithmetic.NoStory {
+			return readStory(p, o)
+		} else if ok {
+			return readOperation(o, p.Grouping) + readRest(p.Rest)
 		}
 	case arithmetic.Expression:
 		return readExpression(p.Left)
@@ -43,7 +45,7 @@ func ReadBack(p arithmetic.Problem) string {
 	case arithmetic.Renaming:
 		return readRenaming(p)
 	}
-	return p.String()
+	return readAsked(p)
 }
 
 // name is a number in words, or an expression as it is written.
