@@ -94,11 +94,16 @@ func matches(lines []string, tag string) bool {
 	return false
 }
 
-// open lets pages of other places use all that is under /v1/, errors and what a
+// embedded reports whether pages of other places use an address.
+func embedded(path string) bool {
+	return strings.HasPrefix(path, "/v1/") || path == "/openapi.json" || path == "/oembed" || path == "/modeler-picture.js"
+}
+
+// open lets pages of other places use all that is meant for them, errors and what a
 // browser asks beforehand included (Fetch standard, CORS protocol).
 func open(h http.Handler) http.Handler {
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		if head := w.Header(); strings.HasPrefix(r.URL.Path, "/v1/") {
+		if head := w.Header(); embedded(r.URL.Path) {
 			head.Set("Access-Control-Allow-Origin", "*")
 			head.Set("Access-Control-Expose-Headers", "Content-Location, ETag, Retry-After, X-Picture-Error")
 			head.Set("Cross-Origin-Resource-Policy", "cross-origin")

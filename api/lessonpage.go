@@ -56,6 +56,7 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 	view := newLessonPage(l, model)
 	view.Style = s.styled
 	root := s.address(r)
+	view.Card = newCard(root, l, model)
 	view.Address = root + view.Whole.Src
 	view.HiddenAddress = root + view.HiddenURL
 	render(w, r, "lesson.html", view, http.StatusOK, page)

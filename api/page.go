@@ -5,10 +5,12 @@ import (
 	"embed"
 	"html/template"
 	"net/http"
+	"net/url"
 	"regexp"
 	"strings"
 
 	"modeler/arithmetic/reading"
+	"modeler/models"
 	"modeler/models/scene"
 	"modeler/models/words"
 	"modeler/svg"
@@ -50,6 +52,27 @@ type head struct {
 	Asked             string // what stands in the field
 	Fault             bool   // it could not be read
 	Action            string // where the field leads; "" is the lesson
+	Card              *card  // of a lesson: what others show of it
+}
+
+// card is what a link to a lesson looks like elsewhere: a picture that does not give
+// the answer away, and where to ask for more. Its URLs are whole (Open Graph
+// protocol; oEmbed, discovery).
+type card struct {
+	Title, Image, Alt string
+	W, H              int
+	Oembed, Data      string
+}
+
+func newCard(root string, l models.Lesson, model string) *card {
+	const width = 1200
+	p := Picture{Problem: l.Problem.String(), Model: model, Hidden: true, Width: width, Format: "png"}
+	lesson := lessonURL("/lesson", l.Problem.String(), model)
+	return &card{
+		Title: l.Whole.Title.Hidden, Image: root + p.URL(), Alt: l.Whole.Desc.Hidden,
+		W: width, H: (l.Whole.H*width + l.Whole.W/2) / l.Whole.W,
+		Oembed: root + "/oembed?url=" + url.QueryEscape(root+lesson), Data: root + lessonURL("/v1/lesson.json", l.Problem.String(), model),
+	}
 }
 
 // piece is a stretch of text, or a fraction to be typeset with a bar.

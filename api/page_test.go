@@ -88,7 +88,7 @@ func TestPagesAreAccessibleAndSelfContained(t *testing.T) {
 			}
 			for _, name := range []string{"src", "srcset", "href", "action"} {
 				u := e.attr[name]
-				if u == "" || strings.HasPrefix(u, "#") {
+				if u == "" || strings.HasPrefix(u, "#") || e.attr["rel"] == "alternate" {
 					continue
 				}
 				if !strings.HasPrefix(u, "/") || strings.HasPrefix(u, "//") {

@@ -86,6 +86,9 @@ type details struct {
 
 // refuse answers with the trouble's own status and problem details.
 func (t *Trouble) refuse(w http.ResponseWriter, r *http.Request) {
+	if r.Method == http.MethodPost && t.Status == http.StatusRequestURITooLong {
+		t.Status = http.StatusRequestEntityTooLarge // it came in the body
+	}
 	d := details{
 		Type: "about:blank", Title: http.StatusText(t.Status), Status: t.Status, Detail: t.Message,
 		Code: string(t.Code), Hint: t.Hint, Parameter: t.Parameter, Try: t.Try,

@@ -50,13 +50,14 @@ var owners = map[string]string{
 	"github.com/labstack/echo/v4":   "api",
 	"github.com/spf13/pflag":        "cmd",
 
-	"github.com/fogleman/gg":              "svg/raster",
-	"github.com/go-fonts/liberation":      "svg/raster",
-	"golang.org/x/image":                  "svg/raster",
-	"github.com/hashicorp/golang-lru/v2":  "api",
-	"golang.org/x/sync":                   "api",
-	"golang.org/x/time":                   "api",
-	"github.com/prometheus/client_golang": "api",
+	"github.com/fogleman/gg":                   "svg/raster",
+	"github.com/go-fonts/liberation":           "svg/raster",
+	"golang.org/x/image":                       "svg/raster",
+	"github.com/hashicorp/golang-lru/v2":       "api",
+	"golang.org/x/sync":                        "api",
+	"golang.org/x/time":                        "api",
+	"github.com/santhosh-tekuri/jsonschema/v6": "api",
+	"github.com/prometheus/client_golang":      "api",
 }
 
 // topLevel are the names that may stand at the top of the repository.
