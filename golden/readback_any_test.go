@@ -51,11 +51,31 @@ func (s sight) jumpNames(above, below int) []signed {
 			if sign.Text == "−" {
 				v = new(big.Rat).Neg(v)
 			}
-			list = append(list, signed{number.X, v})
+			list = append(list, signed{s.ledTo(sign, number, below), v})
 		}
 	}
 	slices.SortStableFunc(list, func(a, b signed) int { return a.x - b.x })
 	return list
+}
+
+// ledTo is the place that a name above a line belongs to: the lower end of the
+// thin line that hangs from it, or else its own middle.
+func (s sight) ledTo(sign, number measure.Word, below int) int {
+	x, highest := number.X, below
+	for _, p := range s.Paths {
+		if len(p.Curves) > 0 || p.Closed || p.Width != "1.5" {
+			continue
+		}
+		top, foot := p.Points[0], p.Points[len(p.Points)-1]
+		if top.Y > foot.Y {
+			top, foot = foot, top
+		}
+		hangs := top.Y > number.Y && top.Y < number.Y+number.Size*3/2 && sign.Left <= top.X && top.X <= number.Right
+		if hangs && foot.Y < below && top.Y < highest {
+			x, highest = foot.X, top.Y
+		}
+	}
+	return x
 }
 
 // lengthNames are the numbers above a height that say how long a jump is: 1/4, or

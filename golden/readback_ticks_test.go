@@ -49,7 +49,7 @@ func readLandings(s sight, _ problems.Truth) error {
 }
 
 // readTicks: the ticks of a line that no jump, point or number belongs to lie
-// evenly among the others.
+// evenly among the others. That of 1 may stand among those of the tens.
 func readTicks(s sight, _ problems.Truth) error {
 	for _, y := range s.lines() {
 		a, err := s.axis(y)
@@ -86,7 +86,8 @@ func readTicks(s sight, _ problems.Truth) error {
 			}
 			var ticks []int
 			for x := range places {
-				if !own[x] || s.problem.Kind == arithmetic.Show {
+				unit := len(a.named[x]) == 1 && a.named[x][0].Cmp(whole(1)) == 0 && a.near(x, whole(1))
+				if !own[x] && !unit || s.problem.Kind == arithmetic.Show {
 					ticks = append(ticks, x)
 				}
 			}
