@@ -13,6 +13,8 @@ func (p Problem) told(o Operation) string {
 		return left + " times as many as " + right
 	case p.Kind == Subtraction && p.Story == HowManyMore:
 		return "how many more is " + left + " than " + right
+	case p.Kind == Subtraction && p.Story == Change:
+		return "change from " + left + " for " + right
 	case p.Kind == Division && p.Story == TimesAsMany && p.Grouping:
 		return left + " is how many times as many as " + right
 	case p.Kind == Division && p.Story == TimesAsMany:
@@ -59,7 +61,33 @@ func (p Problem) asked() string {
 	case CommonFactors:
 		return "common factors of " + p.Left.String() + " and " + p.Right.String()
 	}
-	return "is " + p.Left.String() + " prime"
+	return p.askedOfParts()
+}
+
+// askedOfParts writes what is asked of fractions and money, and of primes.
+func (p Problem) askedOfParts() string {
+	left := p.Left.String()
+	switch p.Kind {
+	case ShapePart:
+		article := " of a "
+		if p.Shape == Octagon {
+			article = " of an "
+		}
+		return left + article + string(p.Shape)
+	case AsSum:
+		return left + " as a sum"
+	case EqualNames:
+		return "fractions equal to " + left
+	case Closer:
+		return "which is closer to " + Grouped(p.To) + ", " + left + " or " + p.Right.String()
+	case DecimalForm:
+		return left + " as a decimal"
+	case PercentForm:
+		return left + " as a percent"
+	case Coins:
+		return left + " in coins"
+	}
+	return "is " + left + " prime"
 }
 
 // asked writes a run: count by 5 from 10 to 50, start at 3, × 2, 5 terms.

@@ -78,44 +78,6 @@ func (o Op) rank() int {
 	return 3
 }
 
-// Kind is what a problem asks, in one word of the trade. The chooser and the
-// models go by it; lesson.json prints it.
-type Kind string
-
-const (
-	Show         Kind = "show"           // a number on its own
-	Addition     Kind = "add"            // Left is an Operation of two Numbers
-	Subtraction  Kind = "subtract"       // likewise
-	Product      Kind = "multiply"       // likewise
-	Division     Kind = "divide"         // likewise; Sharing says which story
-	PartOf       Kind = "part of"        // Left is Number Of Number
-	Expression   Kind = "expression"     // Left has more than one operation
-	Missing      Kind = "unknown"        // Left = Right with one Unknown inside an operation
-	Claim        Kind = "claim"          // Left Rel Right, true or false
-	Comparison   Kind = "compare"        // Left and Right, the sign between them asked for
-	Ordering     Kind = "order"          // List, from least to greatest
-	Rounding     Kind = "round"          // Left to the nearest To
-	Factors      Kind = "factors"        // all factor pairs of Left
-	MixedForm    Kind = "mixed number"   // Left, more than one whole, as a mixed number
-	FractionForm Kind = "fraction form"  // Left, a mixed or whole number, as one fraction
-	SimplestForm Kind = "simplest form"  // Left in the fewest parts
-	Renaming     Kind = "equal fraction" // Left = Right, one of them a Number and the other a Blank
-
-	PlaceValue      Kind = "place value"      // what the digit of Left in the place To is worth
-	ExpandedForm    Kind = "expanded form"    // Left as the sum of what its digits are worth
-	InWords         Kind = "in words"         // the name of Left
-	Parity          Kind = "even or odd"      // of Left
-	Counting        Kind = "count"            // Run: counting by a number, forward or back, and other number patterns
-	RuleTable       Kind = "rule"             // Run.Op Run.By done to every number of List
-	Estimate        Kind = "estimate"         // Left is an Operation of two Numbers, both rounded to To before it
-	FactFamily      Kind = "fact family"      // the facts that say the same as Left, a sum or a product of two Numbers
-	WaysToMake      Kind = "ways to make"     // all pairs of whole numbers whose sum is Left
-	Multiples       Kind = "multiples"        // the first Run.Terms multiples of Left
-	CommonMultiples Kind = "common multiples" // of Left and Right, as far as the third
-	CommonFactors   Kind = "common factors"   // of Left and Right
-	Primality       Kind = "prime"            // whether Left is prime
-)
-
 // Problem is what a person asks: a small tree with at most one unknown. Which
 // fields are set is said beside each [Kind].
 type Problem struct {
@@ -123,57 +85,13 @@ type Problem struct {
 	Left, Right Expr
 	Rel         Relation
 	List        []Number // of an Ordering, in the order given
-	To          int64    // of a Rounding: 10, 100, 1,000 ...
+	To          int64    // of a Rounding: 10, 100, 1,000 ...; of Closer: 0 or 1
+	Shape       Shape    // of a ShapePart
 	Grouping    bool     // of a Division: false shares among Right groups, true makes groups of Right
 	Rest        Rest     // of a Division: what is done with what is left over
 	Story       Story    // of a Product, a Division or a Subtraction: the situation, where it is told
 	Blank       Blank    // of a Renaming
 	Run         Run      // of Counting and Multiples; its Op and By of a RuleTable
-}
-
-// Rest is what a division does with what is left over: 98 ÷ 4 is 24 remainder 2,
-// 24 2/4, 24.5, or 25 where all must have a place (National curriculum in England,
-// 2013, year 5).
-type Rest uint8
-
-const (
-	LeftOver  Rest = iota // it stays outside the groups
-	AsPart                // it is cut, and the quotient is a mixed number
-	AsDecimal             // likewise, written as a decimal
-	OneMore               // it needs a group of its own: the quotient is rounded up
-)
-
-// Story is a situation that a picture follows, and not only the calculation
-// (CCSS glossary, tables 1 and 2).
-type Story uint8
-
-const (
-	NoStory     Story = iota
-	TimesAsMany       // Left times as many as Right; of a Division, how many times as many, or the smaller of the two
-	HowManyMore       // of a Subtraction: how many more Left is than Right
-)
-
-// Run is a row of numbers that starts at From: to each number By is added, or
-// taken away, or it is multiplied by By, until there are Terms of them.
-type Run struct {
-	From, By int64
-	Op       Op
-	Terms    int
-}
-
-// List is the numbers of the run, which may end early at a number that can't be
-// worked: one below 0, or too large.
-func (r Run) List() []int64 {
-	var list []int64
-	for n := r.From; len(list) < r.Terms && n >= 0; {
-		list = append(list, n)
-		next, err := Evaluate(Operation{r.Op, Int(n), Int(r.By)})
-		if err != nil {
-			break
-		}
-		n = next.Num()
-	}
-	return list
 }
 
 // Blank is a fraction with one of its two numbers unknown, as in 1/2 = ?/8.
@@ -215,7 +133,8 @@ func (p Problem) String() string {
 		if o, ok := p.Left.(Operation); ok {
 			return p.told(o)
 		}
-	case PlaceValue, ExpandedForm, InWords, Parity, Counting, RuleTable, Estimate, FactFamily, WaysToMake, Multiples, CommonMultiples, CommonFactors, Primality:
+	case PlaceValue, ExpandedForm, InWords, Parity, Counting, RuleTable, Estimate, FactFamily, WaysToMake, Multiples, CommonMultiples, CommonFactors, Primality,
+		ShapePart, AsSum, EqualNames, Closer, DecimalForm, PercentForm, Coins:
 		return p.asked()
 	}
 	if p.Right == nil {
