@@ -172,6 +172,18 @@ func (m *mat) spread(s *scene.Scene) {
 	}
 }
 
+// frame draws a heavy line round the tray of a place, its corners cut as the
+// tray's are round.
+func (m *mat) frame(s *scene.Scene, power int, role scene.Role) {
+	const cut = 4
+	tray := m.trays[power]
+	l, t, r, b := tray.X, tray.Y, tray.Right(), tray.Bottom()
+	s.Draw(role, scene.Bold, scene.Polygon{
+		{X: l + cut, Y: t}, {X: r - cut, Y: t}, {X: r, Y: t + cut}, {X: r, Y: b - cut},
+		{X: r - cut, Y: b}, {X: l + cut, Y: b}, {X: l, Y: b - cut}, {X: l, Y: t + cut},
+	})
+}
+
 // name writes the numbers beside the bands in which they lie, and the sign
 // between them, if there is one.
 func (m *mat) name(s *scene.Scene, sign string, labels ...notation.Line) {

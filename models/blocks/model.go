@@ -17,6 +17,8 @@ var Model = &telling.Model{
 	Doc:   "Shows whole numbers in thousands, hundreds, tens and ones, with every trade when they are added or subtracted.",
 	Kinds: []arithmetic.Kind{
 		arithmetic.Show,
+		arithmetic.ExpandedForm,
+		arithmetic.PlaceValue,
 		arithmetic.Addition,
 		arithmetic.Subtraction,
 		arithmetic.Comparison,
@@ -43,7 +45,7 @@ const largest = 9_999
 func fits(p arithmetic.Problem) error {
 	var numbers []arithmetic.Number
 	switch p.Kind {
-	case arithmetic.Show:
+	case arithmetic.Show, arithmetic.ExpandedForm, arithmetic.PlaceValue:
 		n, ok := p.Left.(arithmetic.Number)
 		if !ok {
 			return telling.NotMine(words.BlocksKind)
@@ -74,6 +76,10 @@ func fits(p arithmetic.Problem) error {
 		return words.BlocksSum
 	case p.Kind == arithmetic.Subtraction && values[0] < values[1]:
 		return words.BlocksNegative
+	case p.Kind == arithmetic.PlaceValue:
+		if _, err := arithmetic.WorthByPlace(p); err != nil {
+			return words.BlocksNoPlace
+		}
 	}
 	return nil
 }
@@ -86,6 +92,10 @@ func tell(p arithmetic.Problem) telling.Telling {
 		return tellSubtracted(p)
 	case arithmetic.Show:
 		return tellShown(p)
+	case arithmetic.ExpandedForm:
+		return tellExpanded(p)
+	case arithmetic.PlaceValue:
+		return tellDigit(p)
 	}
 	return tellCompared(p)
 }
