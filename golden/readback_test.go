@@ -30,6 +30,7 @@ var readings = map[string]readers{
 	"array":           {readArray, stepsOfArray, false},
 	"fraction-bars":   {readBars, stepsOfBars, true},
 	"number-line":     {readLine, stepsOfLine, true},
+	"bar-diagram":     {readDiagram, stepsOfDiagram, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

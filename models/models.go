@@ -11,6 +11,7 @@ import (
 	"modeler/models/array"
 	"modeler/models/bars"
 	"modeler/models/blocks"
+	"modeler/models/diagram"
 	"modeler/models/line"
 	"modeler/models/telling"
 )
@@ -28,6 +29,7 @@ var All = []*Model{
 	array.Model,
 	bars.Model,
 	line.Model,
+	diagram.Model,
 }
 
 // Named returns the model of that name, or nil.
