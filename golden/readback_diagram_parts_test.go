@@ -52,7 +52,7 @@ func (s sight) readEqualBars(d diagram, t problems.Truth) error {
 	if int64(len(pieces)) != e.count {
 		return fmt.Errorf("%d equal parts, not %d", len(pieces), e.count)
 	}
-	named := false
+	named, names := false, 0
 	for i, b := range pieces {
 		if b.W != pieces[0].W || i > 0 && b.X != pieces[i-1].Right() {
 			return errors.New("the parts are not equal, or not end to end")
@@ -60,6 +60,12 @@ func (s sight) readEqualBars(d diagram, t problems.Truth) error {
 		if named = named || b.n > 0; b.n > 0 && b.n != e.size {
 			return fmt.Errorf("a part of %d is called %d", e.size, b.n)
 		}
+		if b.n > 0 {
+			names++
+		}
+	}
+	if names > 1 && names < len(pieces) || names == 1 && pieces[0].n == 0 {
+		return errors.New("some parts have a number and some have none")
 	}
 	if n, said := s.counted(); said && n != e.count {
 		return fmt.Errorf("%d parts are called %d", e.count, n)

@@ -18,9 +18,9 @@ import (
 // number that stands on it; 0 where none does.
 type stretch struct {
 	measure.Box
-	n        int64
-	dashed   bool
-	measured bool
+	n      int64
+	dashed bool
+	paint  measure.Paint
 }
 
 // diagram is a bar diagram as it is seen: its rows of pieces from the top, and its
@@ -41,7 +41,7 @@ func (s sight) readDiagramParts() (diagram, error) {
 		dashed := !r.Filled() && r.Dash != ""
 		switch {
 		case r.H == diagramRow && (dashed || s.is(r.Paint, scene.First, scene.Second, scene.Result, scene.Moved)):
-			d.put(stretch{Box: r.Box, dashed: dashed})
+			d.put(stretch{Box: r.Box, dashed: dashed, paint: r.Paint})
 		case r.H == diagramPlate:
 			plates = append(plates, r.Box)
 		}
@@ -110,10 +110,10 @@ func (s sight) levels() []stretch {
 	var list []stretch
 	for i := 0; i+1 < len(ticks); i += 2 {
 		a, b := ticks[i], ticks[i+1]
-		m := stretch{Box: measure.Box{X: a.X, Y: a.Y, W: b.X - a.X}, measured: true}
+		m := stretch{Box: measure.Box{X: a.X, Y: a.Y, W: b.X - a.X}}
 		for _, mark := range s.bare() {
 			const beside = 40
-			if max(mark.Y-a.Y, a.Y-mark.Y) < beside && mark.X > a.X-60 && mark.X < b.X+60 && d2(mark.X, a.X+m.W/2) < 70 && !s.plated(mark) {
+			if max(mark.Y-a.Y, a.Y-mark.Y) < beside && mark.X > a.X-60 && mark.X < b.X+60 && max(mark.X-a.X-m.W/2, a.X+m.W/2-mark.X) < 70 && !s.plated(mark) {
 				m.n = mark.Value.Num().Int64()
 			}
 		}
@@ -121,8 +121,6 @@ func (s sight) levels() []stretch {
 	}
 	return list
 }
-
-func d2(a, b int) int { return max(a-b, b-a) }
 
 // plated reports whether a number stands on a plate.
 func (s sight) plated(m measure.Mark) bool {
@@ -219,6 +217,9 @@ func (s sight) readPartsOfBar(d diagram, t problems.Truth) error {
 			return errors.New("there is a gap between two parts")
 		}
 		sum += b.n
+		if !s.inColor(b, t) {
+			return fmt.Errorf("the part of %d has the color of another number", b.n)
+		}
 		found = append(found, b.n)
 		if err := s.ratio(b.W, b.n, over.W, over.n); err != nil {
 			return err
@@ -239,6 +240,20 @@ func (s sight) readPartsOfBar(d diagram, t problems.Truth) error {
 		return fmt.Errorf("the numbers are %v, not %v", found, want)
 	}
 	return nil
+}
+
+// inColor reports whether a piece has the color of a number that it may be: the
+// numbers of the problem take turns, and what is asked has its own.
+func (s sight) inColor(b stretch, t problems.Truth) bool {
+	if t.Value.Cmp(whole(b.n)) == 0 && s.is(b.paint, scene.Result) {
+		return true
+	}
+	for i, v := range t.Numbers {
+		if v.Cmp(whole(b.n)) == 0 && s.is(b.paint, [...]scene.Role{scene.First, scene.Second}[i%2], scene.Moved) {
+			return true
+		}
+	}
+	return false
 }
 
 // readTwoBars: the numbers in front are those of the problem, the bars are as long as
@@ -273,6 +288,10 @@ func (s sight) readTwoBars(d diagram, t problems.Truth) error {
 	}
 	if len(other) == 1 && front[short] != 0 {
 		return errors.New("the shorter bar is not there")
+	}
+	roles := [...]scene.Role{scene.First, scene.Second}
+	if !s.is(extra.paint, scene.Result) || !s.is(long.paint, roles[1-short]) || len(other) > 1 && !s.is(other[0].paint, roles[short]) {
+		return errors.New("a bar has the color of another")
 	}
 	return both(s.ratio(extra.W, m.n, long.W, front[1-short]), s.ratio(extra.X-other[0].X, front[short], long.W, front[1-short]))
 }

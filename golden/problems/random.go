@@ -47,11 +47,11 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		if a.Value.Cmp(b.Value) < 0 {
 			a, b = b, a
 		}
-		return one(kind, arithmetic.Subtract, a, b)
+		return d.storied(one(kind, arithmetic.Subtract, a, b))
 	case arithmetic.Product:
-		return one(kind, arithmetic.Multiply, d.factor(), d.factor())
+		return d.storied(one(kind, arithmetic.Multiply, d.factor(), d.factor()))
 	case arithmetic.Division:
-		return d.division()
+		return d.storied(d.division())
 	case arithmetic.PartOf:
 		return d.part()
 	case arithmetic.Expression:

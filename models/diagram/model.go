@@ -29,7 +29,8 @@ var Model = &telling.Model{
 	},
 	Examples: []string{
 		"345 + 278", "402 − 178", "120 + 80 + 45 + 60", "345 + ? = 623", "? − 45 = 120",
-		"compare 402 and 178", "4 × 6", "56 ÷ 8", "23 ÷ 4", "17 in groups of 5", "3/4 of 600", "9,000 + 5",
+		"how many more is 402 than 178", "compare 178 and 402", "4 × 6", "4 times as many as 6", "56 ÷ 8", "23 ÷ 4", "17 in groups of 5", "24 is 4 times as many as ?", "24 is how many times as many as 6",
+		"3/4 of 600", "9,000 + 5",
 	},
 	Fits: fits,
 	Turn: turn,

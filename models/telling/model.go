@@ -68,11 +68,16 @@ const (
 )
 
 // LeadsFor is the turn of a model that leads for some kinds, whatever the numbers.
+// Where a story compares two numbers, it follows: the picture of the calculation is
+// not the picture of the story.
 func LeadsFor(kinds ...arithmetic.Kind) func(arithmetic.Problem) int {
 	return func(p arithmetic.Problem) int {
-		if slices.Contains(kinds, p.Kind) {
-			return Leads
+		switch {
+		case !slices.Contains(kinds, p.Kind):
+			return Serves
+		case p.Story != arithmetic.NoStory:
+			return Follows
 		}
-		return Serves
+		return Leads
 	}
 }
