@@ -26,11 +26,12 @@ type readers struct {
 // readings lists the reading of every model. A model that is not here fails the
 // test.
 var readings = map[string]readers{
-	"base-ten-blocks": {readBlocks, stepsOfBlocks, true},
-	"array":           {readArray, stepsOfArray, false},
-	"fraction-bars":   {readBars, stepsOfBars, true},
-	"number-line":     {readLine, stepsOfLine, true},
-	"bar-diagram":     {readDiagram, stepsOfDiagram, true},
+	"base-ten-blocks":   {readBlocks, stepsOfBlocks, true},
+	"array":             {readArray, stepsOfArray, false},
+	"fraction-bars":     {readBars, stepsOfBars, true},
+	"number-line":       {readLine, stepsOfLine, true},
+	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
+	"place-value-table": {readPlaces, stepsOfPlaces, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

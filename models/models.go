@@ -13,6 +13,7 @@ import (
 	"modeler/models/blocks"
 	"modeler/models/diagram"
 	"modeler/models/line"
+	"modeler/models/places"
 	"modeler/models/telling"
 )
 
@@ -30,6 +31,7 @@ var All = []*Model{
 	bars.Model,
 	line.Model,
 	diagram.Model,
+	places.Model,
 }
 
 // Named returns the model of that name, or nil.

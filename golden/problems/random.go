@@ -210,10 +210,14 @@ func (d *Dealer) any() arithmetic.Number {
 	return d.whole()
 }
 
-// whole is a whole number of one to four digits, each length as likely, with
-// many zeros in it.
+// whole is a whole number of one to four digits, each length as likely, and now
+// and then of up to seven, with many zeros in it.
 func (d *Dealer) whole() arithmetic.Number {
-	n := d.Int64N(arithmetic.Power10(1 + d.IntN(4)))
+	digits := 1 + d.IntN(4)
+	if d.IntN(6) == 0 {
+		digits = 5 + d.IntN(3)
+	}
+	n := d.Int64N(arithmetic.Power10(digits))
 	if d.IntN(3) == 0 {
 		p := arithmetic.Power10(1 + d.IntN(2))
 		n = n/(10*p)*(10*p) + n%p

@@ -23,6 +23,7 @@ type Columns struct {
 	First, Second arithmetic.Counts
 	above         [arithmetic.PlaceNames][]string // small digits, the lowest first
 	replaced      [arithmetic.PlaceNames]bool     // whether they replace what is below them
+	raised        [arithmetic.PlaceNames]bool     // places with ten more, in the writing of equal additions
 	answer        [arithmetic.PlaceNames]string
 	touched       [arithmetic.PlaceNames]bool // columns whose digits the move reads
 	fresh         [arithmetic.PlaceNames]bool // columns with a new small digit
@@ -80,14 +81,17 @@ func (c *Columns) Block() notation.Block {
 		return b
 	}
 	b.Rule = len(b.Lines)
-	b.Lines = append(b.Lines, c.line("", func(power int) notation.Term {
-		role := scene.Result
-		if c.written[power] {
-			role = scene.Moved
-		}
-		return notation.N(c.answer[power], role)
-	}))
+	b.Lines = append(b.Lines, c.line("", c.answered))
 	return b
+}
+
+// answered is the digit of the answer in a place.
+func (c *Columns) answered(power int) notation.Term {
+	role := scene.Result
+	if c.written[power] {
+		role = scene.Moved
+	}
+	return notation.N(c.answer[power], role)
 }
 
 func (c *Columns) line(sign string, cell func(power int) notation.Term) notation.Line {

@@ -58,6 +58,7 @@ type Step struct {
 	Scene   *scene.Scene
 	Symbols notation.Block
 	Europe  notation.Block // the same written as much of Europe does; no lines where it is the same
+	Link    words.Phrase   // says how that writing is the same move; may be empty
 }
 
 // The turns of a model.
