@@ -170,9 +170,9 @@ func (s sight) rowsAre(sign string, numbers ...*big.Rat) error {
 	return nil
 }
 
-// readTaken reads the rows of a subtraction: the first number, under it how many
+// readTakenCounters reads the rows of a subtraction: the first number, under it how many
 // counters there are after the trades, the second number and what is left.
-func (s sight) readTaken(t problems.Truth, count func(int, func(measure.Paint) bool) int64) error {
+func (s sight) readTakenCounters(t problems.Truth, count func(int, func(measure.Paint) bool) int64) error {
 	rows, signs := s.digitRows()
 	n := t.Numbers
 	if len(rows) == 3 {
@@ -291,7 +291,7 @@ func readPlaces(s sight, t problems.Truth) error {
 		return both(err, s.lowestDigits(count))
 	case arithmetic.Subtraction:
 		err := both(agree("what is left", of(scene.First), t.Value), agree("what is gone", sum(s.ghost), n[1]))
-		return both(err, both(s.readTaken(t, count), s.lowestDigits(count)))
+		return both(err, both(s.readTakenCounters(t, count), s.lowestDigits(count)))
 	case arithmetic.Claim, arithmetic.Comparison:
 		return both(both(agree("the first", of(scene.First), n[0]), agree("the second", of(scene.Second), n[1])), s.rowsAre("", n[0], n[1]))
 	}
