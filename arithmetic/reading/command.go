@@ -174,12 +174,20 @@ func (p *parser) one() (piece, arithmetic.Number, *fault) {
 func (p *parser) howMany() (r Reading, f *fault, ok bool) {
 	here := p.i
 	p.i += p.match("how many")
+	fitting := p.match("times does") > 0 // how many times does 8 go into 24
+	if fitting {
+		p.i += p.match("times does")
+	}
 	t := p.at(0)
 	den, part := partNames[t.text]
 	size, group := places[t.text]
-	p.i++
-	inside := p.any([]string{"in", "are in", "are there in", "make", "is", "are equal to", "equal"})
-	if t.kind != word || !part && !group || !inside {
+	if part || group {
+		p.i++
+	} else if t, size, group = p.amount(); t.start == t.end {
+		group = false
+	}
+	inside := p.any([]string{"in", "are in", "are there in", "make", "is", "are equal to", "equal", "go into", "fit in", "fit into", "go in", "can you make from", "can you make with"})
+	if t.kind != word && t.kind != number || !part && (!group || size == 0) || !inside {
 		p.i = here
 		return r, nil, false
 	}

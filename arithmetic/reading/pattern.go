@@ -83,7 +83,7 @@ func (p *parser) row(spaced bool) ([]token, bool) {
 	for _, t := range p.tokens[:p.i] {
 		separated = separated || t.kind == separator
 	}
-	if !spaced && (!separated || blanks == 0 && !asked || len(row) < 3 && !asked) {
+	if !spaced && (!separated || blanks == 0 && !asked || len(row) < 2 && !asked) {
 		return row, false
 	}
 	if asked && blanks == 0 || spaced && blanks == 0 {

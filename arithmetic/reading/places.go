@@ -24,6 +24,9 @@ func (p *parser) aboutPlace() (Reading, *fault, bool) {
 	to, n := longest(p, unitNames)
 	p.i += n
 	ofPlace := n > 0
+	if ofPlace {
+		named.end = p.at(-1).end
+	}
 	worded := p.any([]string{"digit", "place", "digit place"})
 	if !ofPlace {
 		d := p.at(0)
@@ -58,7 +61,6 @@ func (p *parser) aboutPlace() (Reading, *fault, bool) {
 	if f := p.finish(); f != nil {
 		return Reading{}, f, true
 	}
-	named.end = max(named.end, named.start+1)
 	spans := []Span{{Start: t.start, End: t.end}, {Start: named.start, End: named.end}}
 	at := placesOf(n64, to, ofPlace)
 	if len(at) == 0 {

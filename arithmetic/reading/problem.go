@@ -29,6 +29,9 @@ func (p *parser) openings() {
 		here := p.i
 		p.listing = p.listing || p.match("are") > 0
 		p.asked = p.any(askers) || p.asked
+		if p.unknownFirst() {
+			return
+		}
 		p.any(openers)
 		p.any(rewriters)
 		for p.i > here && (p.at(0).text == ":" || p.at(0).kind == separator) {
@@ -38,6 +41,17 @@ func (p *parser) openings() {
 			return
 		}
 	}
+}
+
+// unknownFirst reports whether the words for an unknown number and a sign come
+// next: what plus 7 is 10.
+func (p *parser) unknownFirst() bool {
+	n := p.longestOf(unknownWords)
+	here := p.i
+	defer func() { p.i = here }()
+	p.i += n
+	_, m := p.sign()
+	return n > 0 && m > 0
 }
 
 // side is one side of a statement: an expression, or a fraction with a blank in
@@ -97,7 +111,18 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 		return p.compared(left)
 	}
 	if p.at(0).text == "and" {
+		at := p.i
 		p.i++
+		if n := p.longestOf(unknownWords); n > 0 { // 7 and how many make 10
+			right, f := p.operand()
+			if f != nil {
+				return Reading{}, f
+			}
+			if left, f = p.join(left, plus, right, at); f != nil {
+				return Reading{}, f
+			}
+			return p.statement(left)
+		}
 		return p.bothEqual(left)
 	}
 	return p.rewritten(left)
