@@ -88,7 +88,7 @@ func nearTables(p Problem) []Problem {
 		}
 	}
 	var near []Problem
-	if len(fits.List) > 0 {
+	if n := len(fits.List); n > 0 && n < len(p.List) {
 		near = append(near, fits)
 	}
 	easy := p

@@ -203,7 +203,7 @@ func (p *parser) twoBlanks() (Reading, *fault, bool) {
 			return infix{}, false
 		}
 		p.i++
-		return s, s.op == arithmetic.Add || s.op == arithmetic.Multiply
+		return s, s.story == arithmetic.NoStory && (s.op == arithmetic.Add || s.op == arithmetic.Multiply)
 	}
 	equal := func() bool {
 		rel, n := p.relation()
