@@ -12,7 +12,7 @@ import (
 func size(steps []models.Step) string {
 	widest := 0
 	for _, s := range steps {
-		widest = max(widest, hundredths(s.Symbols))
+		widest = max(widest, hundredths(s.Symbols), hundredths(s.Europe))
 	}
 	switch {
 	case widest <= 700:

@@ -70,7 +70,7 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
 		}
 		step.Symbols = k.written.Block()
-		if k.changed != [arithmetic.PlaceNames]bool{} {
+		if k.written.Raised() {
 			step.Europe = k.written.Europe()
 		}
 		k.finish(&step, shown, on, mark)

@@ -59,8 +59,8 @@ type table struct {
 	r, step int  // radius of a counter, and from one to the next
 	columns [arithmetic.PlaceNames]scene.Box
 	most    arithmetic.Counts // counters that lie in one band at once
-	bands   []scene.Box // Y and H only
-	left    int         // where the sign stands
+	bands   []scene.Box       // Y and H only
+	left    int               // where the sign stands
 }
 
 // layTable gives every column and band its place.

@@ -21,10 +21,13 @@ func (c *Columns) Raise(power int) {
 	c.raised[power], c.fresh[power] = true, true
 }
 
+// Raised reports whether there is an equal addition: without one, all write alike.
+func (c *Columns) Raised() bool { return c.raised != [arithmetic.PlaceNames]bool{} }
+
 // Europe is the calculation as it stands, with equal additions in place of what
 // was struck. It is the same as [Columns.Block] where there are none.
 func (c *Columns) Europe() notation.Block {
-	if c.raised == [arithmetic.PlaceNames]bool{} {
+	if !c.Raised() {
 		plain := *c
 		plain.above, plain.replaced = [arithmetic.PlaceNames][]string{}, [arithmetic.PlaceNames]bool{}
 		return plain.Block()
