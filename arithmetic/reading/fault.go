@@ -148,6 +148,9 @@ func noOperand(p *parser) *fault {
 			f.tries = append([]string{swap(p.text, before.start, before.end, "")}, f.tries...)
 		}
 		return f
+	case t.text == "more" && before.text == "times":
+		return &fault{NotYet, before.start, t.end, "“times more than” can be taken in two ways", "say how many times as many",
+			[]string{swap(p.text, before.start, p.at(1).end, "times as many as")}}
 	case t.kind == word:
 		return misplaced(p, t)
 	}

@@ -86,6 +86,7 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 	if r, f, ok := p.property(left); ok {
 		return r, f
 	}
+	p.any(inDigits)
 	if p.isQuestionMark() || p.at(0).kind == end || p.at(0).kind == stop {
 		if f := p.finish(); f != nil {
 			return Reading{}, f
@@ -122,6 +123,9 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 				return Reading{}, f
 			}
 			return p.statement(left)
+		}
+		if r, f, ok := p.bothMake(left, at); ok {
+			return r, f
 		}
 		return p.bothEqual(left)
 	}
@@ -190,44 +194,6 @@ func (p *parser) missing(left, right piece, rel arithmetic.Relation) (Reading, *
 	}
 	problem := arithmetic.Problem{Kind: arithmetic.Missing, Left: left.expr, Rel: rel, Right: right.expr}
 	return Reading{Problem: problem, Spans: append(left.spans, right.spans...)}, nil
-}
-
-// renaming is a number and a fraction with a blank in it. It can also be meant
-// as a division with an unknown.
-func (p *parser) renaming(left, right piece, rel arithmetic.Relation) (Reading, *fault) {
-	first := left.expr == nil
-	known, part := left, right
-	if first {
-		known, part = right, left
-	}
-	n, ok := known.expr.(arithmetic.Number)
-	switch {
-	case known.expr == nil:
-		return Reading{}, twoUnknowns(p, right)
-	case rel != arithmetic.Equal:
-		return Reading{}, unknownInequality(p, left, right)
-	case known.unknowns > 0:
-		return Reading{}, twoUnknowns(p, known)
-	case !ok:
-		return Reading{}, blankInside(p, p.tokenAt(part.start))
-	}
-	b := p.tokenAt(part.start).part
-	b.First = first
-	r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: b}, Spans: append(known.spans, part.spans...)}
-	division := arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Unknown{}, Right: arithmetic.Unknown{}}
-	if b.Num != 0 {
-		division.Left = arithmetic.Int(b.Num)
-	} else {
-		division.Right = arithmetic.Int(b.Den)
-	}
-	if n.Form == arithmetic.Whole {
-		also := arithmetic.Problem{Kind: arithmetic.Missing, Left: n, Rel: arithmetic.Equal, Right: division}
-		if first {
-			also.Left, also.Right = also.Right, also.Left
-		}
-		r.Also = append(r.Also, also)
-	}
-	return r, nil
 }
 
 // tokenAt is the token that starts at a place of the text.

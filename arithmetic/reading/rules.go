@@ -128,8 +128,9 @@ func (p *parser) ruled() (Reading, *fault, bool) {
 		return Reading{}, whichRule(p, at), true
 	}
 	p.any(ruleEndings)
+	colon := p.at(0).text == ":"
 	p.pause()
-	listed := p.any(ruleListings) || r.op == arithmetic.Subtract && p.any([]string{"from"})
+	listed := colon || p.any(ruleListings) || r.op == arithmetic.Subtract && p.any([]string{"from"})
 	p.pause()
 	count := p.count
 	if opened && p.at(0).kind == end && !listed {

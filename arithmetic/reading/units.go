@@ -27,7 +27,7 @@ func (p *parser) unitName(count token) (worth int64, n int) {
 		return many, 1
 	}
 	worth, n = longest(p, unitNames)
-	if n > 0 && !strings.HasSuffix(p.at(n-1).text, "s") && !isDigit([]rune(count.text + " ")[0]) {
+	if n > 0 && !strings.HasSuffix(p.at(n-1).text, "s") && !isDigit([]rune(count.text + " ")[0]) && !(p.at(n-1).text == "ten" && count.text == "one") {
 		return 0, 0
 	}
 	return worth, n

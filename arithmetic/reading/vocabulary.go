@@ -17,7 +17,7 @@ var vocabulary = func() []string {
 		}
 	}
 	for _, list := range [][]string{passedOver, openers, rewriters, askers, ordering, versus, between, upward, downward,
-		factoring, rounding, simplest, unknowns, unknownWords, allOf, asMany, digitOpeners, digitEndings, countForward, countBack, countBy, countFrom,
+		factoring, rounding, simplest, unknowns, unknownWords, inDigits, noSigns, evenOdd, allOf, asMany, digitOpeners, digitEndings, countForward, countBack, countBy, countFrom,
 		countTo, countTerms, countTimes, ruleOpeners, ruleEndings, ruleListings, startWords, nextOpeners, familyOpeners, estimateOpeners, estimateTo} {
 		add(list...)
 	}

@@ -56,7 +56,7 @@ var infixes = map[string]infix{
 }
 
 // noSigns are phrases that start as a sign and are none.
-var noSigns = []string{"times table", "times tables", "by rounding"}
+var noSigns = []string{"times table", "times tables", "x table", "x tables", "by rounding"}
 
 // turnedInfixes are signs only where no claim is made: "3 more than 5" is 5 + 3,
 // "is 3 more than 5" is a claim.
@@ -89,9 +89,12 @@ var relations = func() map[string]arithmetic.Relation {
 var (
 	openers = []string{"what is", "whats", "what", "how much is", "how many is", "find", "work out", "calculate",
 		"solve", "compute", "show", "show me", "draw", "make", "build", "please", "answer to", "value of"}
-	rewriters = []string{"write", "rewrite", "turn", "change", "convert", "express", "give"}
+	rewriters = []string{"write", "write number", "rewrite", "turn", "change", "convert", "express", "give"}
 	askers    = []string{"is", "are", "does", "do", "true or false", "is it true that", "check", "is that"}
 )
+
+// inDigits are words behind a number that change nothing: it is written so anyway.
+var inDigits = []string{"in digits", "in figures", "in numerals", "in standard form", "as number", "as one number", "as numeral", "in numbers", "using digits"}
 
 // pair is a phrase with a word between its two numbers: take 3 from 8.
 type pair struct {
