@@ -12,6 +12,7 @@ import (
 	"modeler/models/bars"
 	"modeler/models/blocks"
 	"modeler/models/diagram"
+	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
 	"modeler/models/telling"
@@ -32,6 +33,7 @@ var All = []*Model{
 	line.Model,
 	diagram.Model,
 	places.Model,
+	groups.Model,
 }
 
 // Named returns the model of that name, or nil.
