@@ -63,7 +63,7 @@ func (h hand) fill(s *scene.Scene, i int, before, now state) {
 	if now.free != nil {
 		for k := range now.free[i] {
 			at := h.inRing(i, now.in[i]+k)
-			s.Draw(scene.Guide, scene.Dashed, scene.Circle{X: at.X, Y: at.Y, R: h.size / 2})
+			s.Draw(scene.Note, scene.Dashed, scene.Circle{X: at.X, Y: at.Y, R: h.size / 2})
 		}
 	}
 }

@@ -16,13 +16,21 @@ type caption struct {
 
 // plain is a caption that gives nothing away.
 func plain(n int64, words string) caption {
-	line := telling.Join(number(n), notation.W(words))
+	line := named(notation.Line{number(n)}, words)
 	return caption{line, line, scene.Note}
 }
 
 // asked is a caption in which the number is what was asked.
 func asked(n arithmetic.Number, words, blank string) caption {
-	return caption{telling.Join(telling.Numeral(n, scene.Ink), notation.W(words)), telling.Join(telling.Unknown(), notation.W(blank)), scene.Result}
+	return caption{named(telling.Numeral(n, scene.Ink), words), named(notation.Line{telling.Unknown()}, blank), scene.Result}
+}
+
+// named is a number with the words after it, in one piece where it has no fraction.
+func named(n notation.Line, words string) notation.Line {
+	if len(n) == 1 && n[0].Den == "" {
+		return notation.Line{notation.W(n[0].Text + " " + words)}
+	}
+	return telling.Join(n, notation.W(words))
 }
 
 // found names the answer.
@@ -55,7 +63,7 @@ func (a *story) found() caption {
 // tray. In the last step answer is set: then what was asked is named, and is a
 // question while it is hidden.
 func (a *story) picture(s *scene.Scene, before state, answer bool) {
-	if a.set.Total > 0 {
+	if a.set.Story != arithmetic.Making {
 		shown, role := a.onBoard(), scene.First
 		hidden := shown
 		if answer && a.waits > 0 {
@@ -77,6 +85,8 @@ func (a *story) picture(s *scene.Scene, before state, answer bool) {
 // onBoard says what is on the tray.
 func (a *story) onBoard() string {
 	switch {
+	case a.set.Total == 0:
+		return a.said.Wait(a.pairs != nil)
 	case a.waits == 0:
 		return words.ArrayNoneLeft
 	case a.over:

@@ -70,7 +70,7 @@ func (s state) after(m arithmetic.Move) state {
 // needOf is what a working has to have room for.
 func needOf(w arithmetic.Working) need {
 	set := w.Moves[0].(arithmetic.SetGroups)
-	n := need{rings: int(set.Groups), each: int(set.Each), total: int(set.Total)}
+	n := need{rings: int(set.Groups), each: int(set.Each), total: int(set.Total), tray: set.Story != arithmetic.Making}
 	for _, m := range w.Moves {
 		switch m := m.(type) {
 		case arithmetic.MakeGroups:

@@ -46,7 +46,8 @@ const (
 // need is what a lesson has to have room for.
 type need struct {
 	rings, each int
-	total       int // on the tray; 0 is no tray
+	tray        bool
+	total       int // on it
 	pairs       bool
 	tags        bool
 	least       int // the smallest counter
@@ -61,7 +62,7 @@ func lay(n need) (best table, ok bool) {
 			t.cols = 1
 		}
 		top := scene.Margin
-		if n.total > 0 {
+		if n.tray {
 			if !t.layTray(n.total) {
 				continue
 			}
@@ -96,11 +97,11 @@ func (t table) rowWide(n int) int { return n*t.step + (n-1)/5*fiveGap - (t.step 
 // have no room.
 func (t *table) layTray(total int) bool {
 	const twenty = 20
-	t.across = min(total, twenty)
+	t.across = max(1, min(total, twenty))
 	if t.rowWide(total) <= inner-2*trayEdge {
-		t.across = total
+		t.across = max(1, total)
 	}
-	wide, rows := t.rowWide(t.across), (total+t.across-1)/t.across
+	wide, rows := t.rowWide(t.across), max(1, (total+t.across-1)/t.across)
 	t.tray = scene.Box{X: scene.Margin, Y: scene.Margin, W: inner, H: trayLabel + rows*t.step + 2*trayEdge - (t.step - t.size)}
 	t.seats = scene.Point{X: scene.PaperW/2 - wide/2 + t.size/2, Y: t.tray.Y + trayEdge + trayLabel + t.size/2}
 	return wide <= inner-2*trayEdge

@@ -101,13 +101,11 @@ func (a *story) loose(s *scene.Scene, y int) (bottom int) {
 func (a *story) posed(top int) (s *scene.Scene, bottom int) {
 	s = &scene.Scene{}
 	w := *a
-	if a.set.Total > 0 {
-		w.table = a.trayAt(top)
-		all := state{waits: int(a.set.Total)}
-		w.board(s, scene.First, a.said.Wait(a.pairs != nil), a.said.Wait(a.pairs != nil))
-		w.hand.draw(s, all, all)
-		top = w.tray.Bottom() + trayGap
-	}
+	w.table = a.trayAt(top)
+	all := state{waits: int(a.set.Total)}
+	w.board(s, scene.First, a.said.Wait(a.pairs != nil), a.said.Wait(a.pairs != nil))
+	w.hand.draw(s, all, all)
+	top = w.tray.Bottom() + trayGap
 	switch {
 	case a.pairs != nil:
 		return s, top - trayGap
