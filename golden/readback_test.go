@@ -32,12 +32,7 @@ var readings = map[string]readers{
 	"number-line":       {readLine, stepsOfLine, true},
 	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
 	"place-value-table": {readPlaces, stepsOfPlaces, true},
-	"base-ten-blocks": {readBlocks, stepsOfBlocks, true},
-	"array":           {readArray, stepsOfArray, false},
-	"fraction-bars":   {readBars, stepsOfBars, true},
-	"number-line":     {readLine, stepsOfLine, true},
-	"equal-groups":    {readGroups, stepsOfGroups, true},
-	"bar-diagram":     {readDiagram, stepsOfDiagram, true},
+	"equal-groups":      {readGroups, stepsOfGroups, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.
