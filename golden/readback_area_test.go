@@ -107,7 +107,7 @@ func (s sight) beside(box measure.Box, n int) []int64 {
 			nearest = max(nearest, m.X)
 		}
 	}
-	list = slices.DeleteFunc(list, func(m measure.Mark) bool { return m.X < nearest-40 && n > 1 })
+	list = slices.DeleteFunc(list, func(m measure.Mark) bool { return m.X < nearest-64 && n > 1 })
 	slices.SortFunc(list, func(a, b measure.Mark) int { return a.Y - b.Y })
 	return values(list, n)
 }

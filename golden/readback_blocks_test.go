@@ -69,7 +69,9 @@ func readBlocks(s sight, t problems.Truth) error {
 		return sum(func(f measure.Face) bool { return s.is(f.Paint, roles...) })
 	}
 	switch s.problem.Kind {
-	case arithmetic.Show:
+	case arithmetic.PlaceValue:
+		return s.readDigit(t)
+	case arithmetic.Show, arithmetic.ExpandedForm:
 		return agree("the number", of(scene.First), t.Numbers[0])
 	case arithmetic.Addition:
 		both := func(role scene.Role) *big.Rat {
@@ -111,7 +113,9 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 		for _, part := range byPlace(n[1]) {
 			stops = append(stops, new(big.Rat).Sub(stops[len(stops)-1], part))
 		}
-	case arithmetic.Show:
+	case arithmetic.PlaceValue:
+		return stepsOfDigit(steps, t)
+	case arithmetic.Show, arithmetic.ExpandedForm:
 		stops = []*big.Rat{whole(0)}
 		parts := byPlace(n[0])
 		slices.Reverse(parts)
@@ -119,8 +123,10 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 			stops = append(stops, new(big.Rat).Add(stops[len(stops)-1], part))
 		}
 		stops = stops[min(1, len(stops)-1):]
-	default:
+	case arithmetic.Claim, arithmetic.Comparison:
 		return stepsOfComparedBlocks(steps, t)
+	default:
+		return errUnread
 	}
 	stops = slices.CompactFunc(stops, func(a, b *big.Rat) bool { return a.Cmp(b) == 0 })
 	var before *big.Rat

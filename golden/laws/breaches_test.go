@@ -90,8 +90,12 @@ var breaches = []struct {
 	{"counting", func(l *Lesson) { l.Whole.Items[2].Of = scene.OfNothing }},
 	{"counting", func(l *Lesson) { l.Whole.Items[2].When = scene.HiddenOnly }},
 	{"equal size", func(l *Lesson) { l.Whole.Items[2].Shape = scene.Rect{X: 180, Y: 40, W: 41, H: 40} }},
-	{"no overlap", func(l *Lesson) { disc(l, scene.Wedge{From: 0, Count: 2, Parts: 4}, scene.Wedge{From: 3, Count: 4, Parts: 8}) }},
-	{"equal size", func(l *Lesson) { disc(l, scene.Wedge{From: 0, Count: 1, Parts: 4}, scene.Wedge{From: 1, Count: 1, Parts: 3}) }},
+	{"no overlap", func(l *Lesson) {
+		disc(l, scene.Wedge{From: 0, Count: 2, Parts: 4}, scene.Wedge{From: 3, Count: 4, Parts: 8})
+	}},
+	{"equal size", func(l *Lesson) {
+		disc(l, scene.Wedge{From: 0, Count: 1, Parts: 4}, scene.Wedge{From: 1, Count: 1, Parts: 3})
+	}},
 	{"no overlap", func(l *Lesson) { l.Whole.Items[1].Shape = scene.Rect{X: 79, Y: 40, W: 40, H: 40} }},
 	{"jumps to scale", func(l *Lesson) {
 		for i, x := range []int{100, 201} {

@@ -96,6 +96,12 @@ func writtenNumbers(p arithmetic.Problem) []string {
 	for _, n := range p.List {
 		list = append(list, n.String())
 	}
+	switch p.Kind {
+	case arithmetic.Counting:
+		list = append(list, arithmetic.Grouped(p.Run.From), arithmetic.Grouped(p.Run.By))
+	case arithmetic.RuleTable:
+		list = append(list, arithmetic.Grouped(p.Run.By))
+	}
 	return list
 }
 
@@ -149,6 +155,9 @@ func secrets(p Picture) []string {
 		return nil
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
 	default:
+		if list, asked := askedSecrets(p); asked {
+			return list
+		}
 		for _, n := range p.Truth.Within {
 			if same(a.Number.Value, n) {
 				return nil

@@ -96,6 +96,9 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 	case arithmetic.Product:
 		return arithmetic.ProductByArray(p)
 	case arithmetic.Division:
+		if p.Rest != arithmetic.LeftOver {
+			return arithmetic.Working{}, words.ErrNoArray // what is left over is not cut yet
+		}
 		return arithmetic.DivisionByArray(p)
 	case arithmetic.Missing:
 		return arithmetic.MissingFactor(p)
