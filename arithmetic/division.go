@@ -86,7 +86,7 @@ func divide(p Problem, total, side int64, grouping bool) (Working, error) {
 		}
 	}
 	w.Moves = append(w.Moves, ReadSide{side, found, left})
-	return w, nil
+	return w.rest(side)
 }
 
 // MissingFactor works a product or a division with a blank in it, on either side
