@@ -30,6 +30,7 @@ var readings = map[string]readers{
 	"array":             {readArray, stepsOfArray, false},
 	"fraction-bars":     {readBars, stepsOfBars, true},
 	"number-line":       {readLine, stepsOfLine, true},
+	"balance":           {readBalance, stepsOfBalance, false},
 	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
 	"place-value-table": {readPlaces, stepsOfPlaces, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},

@@ -9,6 +9,7 @@ import (
 
 	"modeler/arithmetic"
 	"modeler/models/array"
+	"modeler/models/balance"
 	"modeler/models/bars"
 	"modeler/models/blocks"
 	"modeler/models/diagram"
@@ -31,6 +32,7 @@ var All = []*Model{
 	array.Model,
 	bars.Model,
 	line.Model,
+	balance.Model,
 	diagram.Model,
 	places.Model,
 	groups.Model,
