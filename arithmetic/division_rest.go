@@ -27,8 +27,8 @@ type TradeRest struct {
 }
 
 // OneMoreLine gives what is left over a line of its own that is not full: Empty
-// places stay free in it.
-type OneMoreLine struct{ Left, Empty, Found int64 }
+// places stay free in it. There were Full lines, and there are Found with it.
+type OneMoreLine struct{ Left, Empty, Full, Found int64 }
 
 func (CutRest) move()     {}
 func (TradeRest) move()   {}
@@ -55,7 +55,7 @@ func (w Working) rest(side int64) (Working, error) {
 		w.Moves = append(w.Moves, cut)
 	case OneMore:
 		w.Answer = whole(found + 1)
-		w.Moves = append(w.Moves, OneMoreLine{left, side - left, found + 1})
+		w.Moves = append(w.Moves, OneMoreLine{left, side - left, found, found + 1})
 	case AsDecimal:
 		return w.trade(found, left, side)
 	}

@@ -81,7 +81,7 @@ func ThreeFactors(p Problem) (w Working, ok bool, err error) {
 		if err != nil {
 			return Working{}, true, err
 		}
-		if makesTens(first) || other == pair || !makesTens(easy) {
+		if makesTens(first) || other == pair || !makesTens(easy) || easy.Product == rest.Product {
 			continue
 		}
 		w.Moves = append(w.Moves, EasierPair{other, easy.First, easy.Second, easy.Product, rest.Times, rest.Product})

@@ -24,6 +24,9 @@ type rectangle struct {
 // readArray finds the array in the picture: counters, crates with a number on
 // them, squares of squared paper, or the sides of an area to scale.
 func readArray(s sight, t problems.Truth) error {
+	if r, is := arrayOf(s.problem, t); is {
+		return r.whole(s, t)
+	}
 	switch s.problem.Kind {
 	case arithmetic.Factors:
 		if s.unscaled() {

@@ -93,6 +93,11 @@ func stepsOfLine(steps []sight, t problems.Truth) error {
 // stepsOfArray: whatever is split, counted or marked, the things stay as many.
 func stepsOfArray(steps []sight, t problems.Truth) error {
 	arrays := 0
+	if len(steps) > 0 {
+		if r, is := arrayOf(steps[0].problem, t); is {
+			return r.steps(steps, t)
+		}
+	}
 	for i, s := range steps {
 		var err error
 		switch s.problem.Kind {

@@ -54,6 +54,9 @@ func readEquation(s sight, t problems.Truth) error {
 			return ok && v.Cmp(want) == 0
 		})
 	}
+	if s.problem.Rest == arithmetic.OneMore && t.Remainder.Sign() > 0 {
+		return s.readRoundedUp(t)
+	}
 	if len(foot) == 0 {
 		return nil // it is not in symbols
 	}

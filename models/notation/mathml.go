@@ -31,7 +31,7 @@ func (b Block) MathML() string {
 	default:
 		m.WriteString(`<mtable class="columns">`)
 		for i, l := range b.Lines {
-			if b.Rule > 0 && i == b.Rule {
+			if b.ruled(i) {
 				m.WriteString(`<mtr class="rule">`)
 			} else {
 				m.WriteString("<mtr>")

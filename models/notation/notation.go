@@ -4,6 +4,7 @@
 package notation
 
 import (
+	"slices"
 	"strings"
 
 	"modeler/models/scene"
@@ -35,8 +36,14 @@ type Line []Term
 // Block is what is written beside one move. The zero value is nothing.
 type Block struct {
 	Lines   []Line
-	Columns bool // the cells of all lines stand right-aligned under each other
-	Rule    int  // of a column layout: the line before which a rule is drawn; 0 for none
+	Columns bool  // the cells of all lines stand right-aligned under each other
+	Rule    int   // of a column layout: the line before which a rule is drawn; 0 for none
+	Rules   []int // of a column layout with more than one: the lines before which the others are drawn
+}
+
+// ruled reports whether a rule is drawn before a line.
+func (b Block) ruled(line int) bool {
+	return line > 0 && (line == b.Rule || slices.Contains(b.Rules, line))
 }
 
 // N is a numeral in a role.

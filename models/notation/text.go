@@ -17,7 +17,7 @@ func (b Block) Text() string {
 	}
 	widths := b.widths()
 	for i, l := range b.Lines {
-		if b.Rule > 0 && i == b.Rule {
+		if b.ruled(i) {
 			total := len(widths) - 1
 			for _, w := range widths {
 				total += w
