@@ -157,4 +157,4 @@ func noteRoom(c caption) int {
 }
 
 // fractionUp is how far a fraction in that line reaches up and down, with air.
-const fractionUp = 44
+const fractionUp = 39

@@ -19,12 +19,15 @@ var Model = &telling.Model{
 		arithmetic.Division,
 		arithmetic.Missing,
 		arithmetic.PartOf,
+		arithmetic.Parity,
 	},
 	Examples: []string{
 		"5 × 7", "3 × 4", "9 × 6", "4 × 0", "0 × 6",
 		"12 ÷ 3", "12 in groups of 3", "40 ÷ 8", "40 in groups of 8", "17 ÷ 5", "17 in groups of 5", "3 ÷ 8", "0 ÷ 4", "6 ÷ 1",
+		"13 ÷ 4 as a mixed number", "14 in groups of 4 as a mixed number", "3 ÷ 4 as a mixed number",
+		"17 in groups of 5 rounded up", "17 ÷ 5 rounded up",
 		"8 × ? = 48", "? × 6 = 18", "48 ÷ ? = 8", "5 = ? ÷ 3",
-		"1/3 of 12", "3/4 of 20",
+		"1/3 of 12", "3/4 of 20", "is 14 even or odd", "is 17 even or odd",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -33,12 +36,11 @@ var Model = &telling.Model{
 
 // Bounds of what equal groups show.
 const (
-	mostThings = 60
+	mostThings = 100
 	mostShares = 12 // groups that are known: made or shared out
 	mostGroups = 20 // groups that are measured off
 	mostPairs  = 30
 	mostParts  = 8  // of a counter that is cut
-	mostCut    = 40 // things, where some are cut
 	often      = 40 // things that a teacher still counts out
 )
 
@@ -102,9 +104,6 @@ func tooMany(w arithmetic.Working) error {
 			most = mostPairs
 		case arithmetic.SplitRest:
 			if why := words.GroupsTooFine(m.Parts, mostParts); why != nil {
-				return why
-			}
-			if why := words.GroupsTooMany(things, groups, mostCut, most); why != nil {
 				return why
 			}
 		}

@@ -78,7 +78,10 @@ func needOf(w arithmetic.Working) need {
 		case arithmetic.DealRounds:
 			n.each = int(m.Each)
 		case arithmetic.SplitRest:
-			n.least = leastCut
+			n.least, n.most = leastCut, largestCut
+			if m.Parts <= 4 {
+				n.least = leastInFour
+			}
 		case arithmetic.DealParts:
 			n.each++
 		case arithmetic.PartGroup:
@@ -100,5 +103,5 @@ func needOf(w arithmetic.Working) need {
 	return n
 }
 
-// leastCut is the size of the smallest counter that is cut.
-const leastCut = 30
+// The sizes of the smallest counters that are cut, in many parts and in up to four.
+const leastCut, leastInFour = 30, 24

@@ -29,7 +29,9 @@ type table struct {
 // Sizes, in units.
 const (
 	largestCounter = 34
+	largestCut     = 64 // where some are cut
 	easyCounter    = 26 // as small as they get to save a line
+	fewLines       = 3  // where there are no more of them
 	leastCounter   = 20
 	ringEdge       = 12 // from a ring to what is in it
 	ringGap        = 18 // from ring to ring, and from line to line of them
@@ -50,13 +52,13 @@ type need struct {
 	total       int // on it
 	pairs       bool
 	tags        bool
-	least       int // the smallest counter
+	least, most int // sizes of counters, where they have bounds of their own
 }
 
 // lay finds the fewest lines of rings that have room, and of those the largest
 // counters; ok is false when there are none.
 func lay(n need) (best table, ok bool) {
-	for size := largestCounter; size >= max(n.least, leastCounter); size -= 2 {
+	for size := max(n.most, largestCounter); size >= max(n.least, leastCounter); size -= 2 {
 		t := table{size: size, step: size + max(6, size/5), tags: n.tags, cols: columns(n.each)}
 		if n.pairs {
 			t.cols = 1
@@ -68,7 +70,7 @@ func lay(n need) (best table, ok bool) {
 			}
 			top = t.tray.Bottom() + trayGap
 		}
-		if !t.layRings(n, top) || t.bottom > mostTall || ok && (t.lines >= best.lines || size < easyCounter) {
+		if !t.layRings(n, top) || t.bottom > mostTall || ok && (t.lines >= best.lines || size < easyCounter && best.lines <= fewLines) {
 			continue
 		}
 		best, ok = t, true
