@@ -75,6 +75,9 @@ func (s sight) gather(t problems.Truth) (g gathered, err error) {
 	}
 	for _, w := range s.Wedges {
 		parts := int(t.Numbers[1].Num().Int64())
+		if size == 0 {
+			size = w.R
+		}
 		_, n, ok := w.Cut(parts)
 		if !ok || w.R != size {
 			return g, fmt.Errorf("a wedge at %v is not one of %d equal parts of a counter", w.Box(), parts)

@@ -105,8 +105,7 @@ func (a *story) tagAll(s *scene.Scene, answer bool) {
 	}
 	if a.set.Story == arithmetic.Making {
 		for i, n := range a.totals {
-			last := answer && i == len(a.totals)-1
-			a.tag(s, i, n, last)
+			a.tag(s, i, n, i == int(a.set.Groups)-1)
 		}
 		return
 	}

@@ -46,11 +46,14 @@ func statementOf(p arithmetic.Problem, w arithmetic.Working) statement {
 	stem := written(p.Left, notation.Term{})
 	a.asked, a.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
 	a.title = scene.Telling{Shown: a.answered.Text(), Hidden: words.Asked(p)}
+	if p.Rest == arithmetic.OneMore {
+		a.asked = telling.Join(stem, "→", telling.Unknown()) // 17 ÷ 5 is not 4
+	}
 	return a
 }
 
 // quotient is what stands after the equal sign of a division: 3 r 2, 3 2/4 = 3 1/2,
-// or 3 r 2, so 4.
+// or 3 r 2 → 4.
 func quotient(p arithmetic.Problem, w arithmetic.Working, answer notation.Line) notation.Line {
 	if w.Answer.Remainder > 0 {
 		return telling.Join(answer, notation.W("r"), telling.Count(w.Answer.Remainder, scene.First))
@@ -64,7 +67,7 @@ func quotient(p arithmetic.Problem, w arithmetic.Working, answer notation.Line) 
 		if read.Story == arithmetic.Measuring {
 			full = read.Groups
 		}
-		return telling.Join(telling.Count(full, scene.Ink), notation.W("r"), telling.Count(read.Left, scene.First), notation.S(","), notation.W("so"), answer)
+		return telling.Join(telling.Count(full, scene.Ink), notation.W("r"), telling.Count(read.Left, scene.First), "→", answer)
 	}
 	return answer
 }

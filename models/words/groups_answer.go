@@ -119,16 +119,16 @@ func (a EqualGroups) Told(m arithmetic.ReadGroups) scene.Telling {
 		told.Shown = capital(Count(m.Groups, "group")) + " with " + each + ". There are " + g(m.Total) + " in all."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.AsPart && a.Story == arithmetic.Sharing:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + ". Each has " + found(m.Found) + "."
+		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + ". Each has " + m.Found.Number.String() + "."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.AsPart:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and part of a group: " + found(m.Found) + " groups."
+		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and part of a group: " + m.Found.Number.String() + " groups."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.OneMore && a.Story == arithmetic.Sharing:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + " with " + each + ", and " + g(m.Left) + " of them have one more: no plate has more than " + found(m.Found) + "."
+		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + " with " + each + ", and " + g(m.Left) + " of them have one more: no plate has more than " + m.Found.Number.String() + "."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.OneMore:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and one group that is not full: " + found(m.Found) + " groups."
+		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and one group that is not full: " + m.Found.Number.String() + " groups."
 		return told
 	case a.Story == arithmetic.Sharing:
 		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + " with " + each
