@@ -25,7 +25,7 @@ func CompareBars(p Problem) (Working, error) {
 		return Working{}, ErrNegative
 	}
 	found := FindGap{Amount{a, 0}, Amount{b, 1}, Amount{max(a, b) - min(a, b), Asked}, relationOf(Int(a), Int(b))}
-	w := Working{Problem: p, Moves: []Move{LayBar{0, found.First}, LayBar{1, found.Second}}}
+	w := Working{Problem: p, Moves: []Move{LayAmount{0, found.First}, LayAmount{1, found.Second}}}
 	if p.Kind == Comparison {
 		w.Moves = append(w.Moves, found)
 		w.Answer, err = Judge(p)

@@ -81,7 +81,7 @@ func productBar(p Problem) (Working, EqualBars, error) {
 	}
 	e := EqualBars{Count: Amount{a, 0}, Size: Amount{b, 1}, Total: Amount{total, Asked}, Unit: p.Story == TimesAsMany}
 	w := Working{Problem: p, Answer: whole(total), Moves: []Move{
-		LayBar{0, e.Size}, CopyBar{e.Count, e.Size}, AddEqualBars{e.Count, e.Size, e.Total},
+		LayAmount{0, e.Size}, CopyBar{e.Count, e.Size}, AddEqualBars{e.Count, e.Size, e.Total},
 	}}
 	return w, e, nil
 }

@@ -290,7 +290,7 @@ func (s sight) readTwoBars(d diagram, t problems.Truth) error {
 		return errors.New("the shorter bar is not there")
 	}
 	roles := [...]scene.Role{scene.First, scene.Second}
-	if !s.is(extra.paint, scene.Result) || !s.is(long.paint, roles[1-short]) || len(other) > 1 && !s.is(other[0].paint, roles[short]) {
+	if !extra.dashed || !s.is(long.paint, roles[1-short]) || len(other) > 1 && !s.is(other[0].paint, roles[short]) {
 		return errors.New("a bar has the color of another")
 	}
 	return both(s.ratio(extra.W, m.n, long.W, front[1-short]), s.ratio(extra.X-other[0].X, front[short], long.W, front[1-short]))

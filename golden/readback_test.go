@@ -32,6 +32,7 @@ var readings = map[string]readers{
 	"number-line":       {readLine, stepsOfLine, true},
 	"balance":           {readBalance, stepsOfBalance, false},
 	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
+	"number-bond":       {readBond, stepsOfBond, false},
 	"place-value-table": {readPlaces, stepsOfPlaces, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
 }

@@ -12,6 +12,7 @@ import (
 	"modeler/models/balance"
 	"modeler/models/bars"
 	"modeler/models/blocks"
+	"modeler/models/bond"
 	"modeler/models/diagram"
 	"modeler/models/groups"
 	"modeler/models/line"
@@ -36,6 +37,7 @@ var All = []*Model{
 	diagram.Model,
 	places.Model,
 	groups.Model,
+	bond.Model,
 }
 
 // Named returns the model of that name, or nil.

@@ -143,10 +143,9 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 	case arithmetic.Primality:
 		list = []string{"is prime", "is not prime", "is composite"}
 	case arithmetic.FactFamily:
-		list = t.Facts[1:]
-		if len(t.Facts) == 2 && t.Numbers[0].Sign() == 0 {
-			list = nil // 0 + 0 = 0 and 0 − 0 = 0
-		}
+		// The first fact is given. What has its numbers in the same order, as 5 − 0 = 5
+		// and 5 + 0 = 5, cannot be told from it.
+		list = slices.DeleteFunc(slices.Clone(t.Facts[1:]), func(f string) bool { return says(t.Facts[0], f) })
 	case arithmetic.WaysToMake:
 		if pairs := t.Pairs; len(pairs) > 2 {
 			a, b := pairs[len(pairs)-1], pairs[len(pairs)-2]

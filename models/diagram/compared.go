@@ -9,7 +9,7 @@ import (
 )
 
 // compared is two bars from one left edge, their numbers in front of them. What the
-// one is longer is a piece at the end of the shorter bar:
+// one is longer is an empty piece at the end of the shorter bar:
 //
 //	402 ┌──────────────────┬─────────┐
 //	    └──────────────────┴─────────┘
@@ -100,7 +100,9 @@ func (d *compared) extra(asked, found int) {
 	}
 	lines := func(texts ...scene.Item) []scene.Item { return measured(from, to, y, wide, short == 1, texts...) }
 	blank := append(lines(scene.Item{Shape: question()}), unknown(from, d.y[short], to-from))
-	piece := append(lines(scene.Item{Shape: number(arithmetic.Asked, d.gap.N)}), box(scene.Result, scene.OfAnswer, d.gap.N, from, d.y[short], to-from))
+	extra := box(scene.Result, scene.OfAnswer, d.gap.N, from, d.y[short], to-from)
+	extra.Finish = scene.Dashed // it is not a part of the shorter bar
+	piece := append(lines(scene.Item{Shape: number(arithmetic.Asked, d.gap.N)}), extra)
 	d.reveal(asked, found, blank, piece)
 	// A dotted line shows how far the two are as long as each other.
 	d.Add(asked, scene.Item{Shape: scene.Line{X1: from, Y1: d.y[1-short], X2: from, Y2: d.y[1-short] + barTall}, Role: scene.Ink, Finish: scene.Dotted})
@@ -123,33 +125,33 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 	last := len(w.Moves) - 1
 	found := w.Moves[last].(arithmetic.FindGap)
 	d := layCompared(found)
-	t := told{problem: w.Problem, answer: w.Answer}
+	t := telling.Draft{Problem: w.Problem, Answer: w.Answer}
 	for i, move := range w.Moves {
 		switch m := move.(type) {
-		case arithmetic.LayBar:
+		case arithmetic.LayAmount:
 			d.bar(i, m.At)
 			role := telling.RoleOf(m.Amount.Nth)
 			line := notation.Line{telling.Count(m.Amount.N, role)}
 			if m.At == 1 {
-				line = t.asked()
+				line = t.Asked()
 			}
-			t.step(words.DiagramUnder(m, found), line)
+			t.Step(words.DiagramUnder(m, found), line)
 		case arithmetic.MarkGap:
 			d.extra(i, last)
-			t.step(words.DiagramGap(m), t.asked())
+			t.Step(words.DiagramGap(m), t.Asked())
 		case arithmetic.FindGap:
 			if last == 2 {
 				d.extra(i, i)
 			}
 			d.sameEnd(i)
-			t.step(words.DiagramFindGap(w.Problem, m), t.gapLine(m), t.answered())
+			t.Step(words.DiagramFindGap(w.Problem, m), gapLine(m), t.Answered())
 		}
 	}
-	return t.close(&d.drawing, d.below, words.DiagramCompared(w.Problem, found, d.scaled))
+	return t.Close(&d.Story, d.notToScale(d.below), words.DiagramCompared(w.Problem, found, d.scaled))
 }
 
 // gapLine is the difference of the two numbers.
-func (t *told) gapLine(m arithmetic.FindGap) notation.Line {
+func gapLine(m arithmetic.FindGap) notation.Line {
 	more, less := m.First, m.Second
 	if more.N < less.N {
 		more, less = less, more

@@ -24,10 +24,11 @@ const (
 	lineTall  = 38 // the height of a number
 	labelTall = 32 // the height of a word
 	plateTall = 44
-	plateEdge = 10 // from a number to the edge of its plate
-	leader    = 18 // from a piece to a plate under it
-	row       = 26 // between two bars
-	least     = 12 // the shortest piece that can be seen
+	plateEdge = 10              // from a number to the edge of its plate
+	aside     = lineTall/2 + 14 // from a measure to a number that has no room in it
+	leader    = 18              // from a piece to a plate under it
+	row       = 26              // between two bars
+	least     = 12              // the shortest piece that can be seen
 )
 
 // drawing is what all bar diagrams draw on.
@@ -76,9 +77,9 @@ func measured(x1, x2, y, wide int, down bool, texts ...scene.Item) []scene.Item 
 	at := y
 	switch {
 	case narrow(x1, x2, wide) && down:
-		list, at = append(list, line(x1, y, x2, y)), y+lineTall/2+8
+		list, at = append(list, line(x1, y, x2, y)), y+aside
 	case narrow(x1, x2, wide):
-		list, at = append(list, line(x1, y, x2, y)), y-lineTall/2-8
+		list, at = append(list, line(x1, y, x2, y)), y-aside
 	default:
 		list = append(list, line(x1, y, mid-half, y), line(mid+half, y, x2, y))
 	}
@@ -97,7 +98,7 @@ func narrow(x1, x2, wide int) bool { return x2-x1 < wide+44 }
 // measureRoom is the height that a measure takes beside a bar.
 func measureRoom(x1, x2, wide int) int {
 	if narrow(x1, x2, wide) {
-		return measureUp + lineTall + 8
+		return measureUp + aside + lineTall/2
 	}
 	return measureUp + lineTall/2
 }

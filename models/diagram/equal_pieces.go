@@ -116,7 +116,7 @@ func (d *equal) totalOver(length int) []scene.Item {
 
 func tellEqual(w arithmetic.Working, plan arithmetic.EqualBars) telling.Telling {
 	d := layEqual(plan)
-	t := told{problem: w.Problem, answer: w.Answer}
+	t := telling.Draft{Problem: w.Problem, Answer: w.Answer}
 	switch {
 	case w.Problem.Kind == arithmetic.Product:
 		d.product(&t, w.Moves)
@@ -127,11 +127,11 @@ func tellEqual(w arithmetic.Working, plan arithmetic.EqualBars) telling.Telling 
 	default:
 		d.sharing(&t, w.Moves)
 	}
-	return t.close(&d.drawing, d.below, words.DiagramEqual(w.Problem, plan, d.scaled))
+	return t.Close(&d.Story, d.notToScale(d.below), words.DiagramEqual(w.Problem, plan, d.scaled))
 }
 
 // product lays a part again and again.
-func (d *equal) product(t *told, moves []arithmetic.Move) {
+func (d *equal) product(t *telling.Draft, moves []arithmetic.Move) {
 	n, size, total := d.plan.Count, d.plan.Size, d.plan.Total
 	times := telling.Join(telling.Count(n.N, scene.First), "×", telling.Count(size.N, scene.Second))
 	what := words.DiagramParts(n.N)
@@ -152,13 +152,13 @@ func (d *equal) product(t *told, moves []arithmetic.Move) {
 	d.Until(1, 2, asked...)
 	found := d.over(d.length(), shown(scene.Item{Shape: d.totalNumber()}), hidden(scene.Item{Shape: question()}))
 	d.Add(2, found...)
-	t.step(words.DiagramUnit(moves[0].(arithmetic.LayBar), d.plan), notation.Line{telling.Count(size.N, scene.Second)})
-	t.step(words.DiagramCopy(moves[1].(arithmetic.CopyBar), d.plan), telling.Join(times, "=", telling.Unknown()))
-	t.step(words.DiagramTotal(moves[2].(arithmetic.AddEqualBars), d.plan), telling.Join(times, "=", telling.Count(total.N, scene.Result)))
+	t.Step(words.DiagramUnit(moves[0].(arithmetic.LayAmount), d.plan), notation.Line{telling.Count(size.N, scene.Second)})
+	t.Step(words.DiagramCopy(moves[1].(arithmetic.CopyBar), d.plan), telling.Join(times, "=", telling.Unknown()))
+	t.Step(words.DiagramTotal(moves[2].(arithmetic.AddEqualBars), d.plan), telling.Join(times, "=", telling.Count(total.N, scene.Result)))
 }
 
 // sharing cuts the bar in a known number of parts and finds their size.
-func (d *equal) sharing(t *told, moves []arithmetic.Move) {
+func (d *equal) sharing(t *telling.Draft, moves []arithmetic.Move) {
 	n, total := d.plan.Count, d.plan.Total
 	d.wholeBar(1)
 	d.Add(1, d.totalOver(d.length())...)
@@ -174,13 +174,13 @@ func (d *equal) sharing(t *told, moves []arithmetic.Move) {
 		d.reveal(1, 2, d.onFirst(question()), append(d.sizes(0, n.N), restName...))
 		d.Add(1, d.countLabel(words.DiagramParts(n.N)))
 	}
-	t.step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.First)})
-	t.step(words.DiagramCut(moves[1].(arithmetic.CutBar), d.plan), t.asked())
-	t.step(words.DiagramSize(moves[2].(arithmetic.FindSize), d.plan), t.answered())
+	t.Step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.First)})
+	t.Step(words.DiagramCut(moves[1].(arithmetic.CutBar), d.plan), t.Asked())
+	t.Step(words.DiagramSize(moves[2].(arithmetic.FindSize), d.plan), t.Answered())
 }
 
 // grouping marks parts of a known size and counts them.
-func (d *equal) grouping(t *told, moves []arithmetic.Move) {
+func (d *equal) grouping(t *telling.Draft, moves []arithmetic.Move) {
 	n, size, total := d.plan.Count, d.plan.Size, d.plan.Total
 	mark := moves[1].(arithmetic.MarkUnit)
 	rest, restName := d.rest()
@@ -208,9 +208,9 @@ func (d *equal) grouping(t *told, moves []arithmetic.Move) {
 		d.reveal(1, 2, blank, marked)
 	}
 	d.reveal(1, 2, []scene.Item{d.label("?", scene.Hidden, asked)}, []scene.Item{d.label(arithmetic.Grouped(n.N), scene.Result, what)})
-	t.step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.First)})
-	t.step(words.DiagramMarkUnit(mark, d.plan), t.asked())
-	t.step(words.DiagramCount(moves[2].(arithmetic.FindCount), d.plan), t.answered())
+	t.Step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.First)})
+	t.Step(words.DiagramMarkUnit(mark, d.plan), t.Asked())
+	t.Step(words.DiagramCount(moves[2].(arithmetic.FindCount), d.plan), t.Answered())
 }
 
 // found draws what comes with the answer and is not drawn without it.
@@ -218,7 +218,7 @@ func (d *equal) found(items []scene.Item) { d.reveal(2, 2, nil, items) }
 
 // partOf cuts the bar of an amount in as many parts as the denominator says, and takes
 // as many as the numerator says.
-func (d *equal) partOf(t *told, moves []arithmetic.Move) {
+func (d *equal) partOf(t *telling.Draft, moves []arithmetic.Move) {
 	n, total := d.plan.Count, d.plan.Total
 	taken := d.plan.Taken
 	d.wholeBar(1)
@@ -238,8 +238,8 @@ func (d *equal) partOf(t *told, moves []arithmetic.Move) {
 	d.Add(3, measured(d.x, d.at(int(taken)), d.sumY, number(0, d.plan.Sum).Width(), true, shown(sum), hidden(scene.Item{Shape: question()}))...)
 	size := moves[2].(arithmetic.FindSize)
 	take := moves[3].(arithmetic.TakeBars)
-	t.step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.Second)})
-	t.step(words.DiagramCut(moves[1].(arithmetic.CutBar), d.plan), t.asked())
-	t.step(words.DiagramSize(size, d.plan), telling.Join(telling.Count(total.N, scene.Second), "÷", telling.Count(n.N, scene.Ink), "=", telling.Count(size.Size.N, scene.Ink)))
-	t.step(words.DiagramTake(take, d.plan), telling.Join(telling.Count(taken, scene.Ink), "×", telling.Count(take.Size, scene.Ink), "=", telling.Count(take.Sum, scene.Result)), t.answered())
+	t.Step(words.DiagramTotalFirst(moves[0].(arithmetic.LayWhole), d.plan), notation.Line{telling.Count(total.N, scene.Second)})
+	t.Step(words.DiagramCut(moves[1].(arithmetic.CutBar), d.plan), t.Asked())
+	t.Step(words.DiagramSize(size, d.plan), telling.Join(telling.Count(total.N, scene.Second), "÷", telling.Count(n.N, scene.Ink), "=", telling.Count(size.Size.N, scene.Ink)))
+	t.Step(words.DiagramTake(take, d.plan), telling.Join(telling.Count(taken, scene.Ink), "×", telling.Count(take.Size, scene.Ink), "=", telling.Count(take.Sum, scene.Result)), t.Answered())
 }

@@ -12,7 +12,7 @@ import (
 // joined is a whole in parts, some of them not known until the last step.
 type joined struct {
 	drawing
-	plan   arithmetic.BarParts
+	plan   arithmetic.WholeParts
 	x, w   []int // where the parts begin and how long they are
 	length int
 	y      int // the top of the bar
@@ -20,7 +20,7 @@ type joined struct {
 	plates []int
 }
 
-func layJoined(plan arithmetic.BarParts) *joined {
+func layJoined(plan arithmetic.WholeParts) *joined {
 	d := &joined{plan: plan}
 	var amounts []int64
 	for _, part := range plan.Parts {
@@ -114,39 +114,39 @@ func (d *joined) wholeNumber() scene.Item {
 	return scene.Item{Shape: number(a.Nth, a.N), Of: telling.OfPlace(a.Nth), Worth: fraction.Whole(a.N)}
 }
 
-func tellJoined(w arithmetic.Working, plan arithmetic.BarParts) telling.Telling {
+func tellJoined(w arithmetic.Working, plan arithmetic.WholeParts) telling.Telling {
 	d := layJoined(plan)
-	t := told{problem: w.Problem, answer: w.Answer}
+	t := telling.Draft{Problem: w.Problem, Answer: w.Answer}
 	last := len(w.Moves) - 1
 	for i, move := range w.Moves {
 		switch m := move.(type) {
-		case arithmetic.LayBar:
+		case arithmetic.LayAmount:
 			d.part(i, m.At)
 			if i == last-1 {
 				d.Until(i, last, d.over(scene.Item{Shape: question()})...)
 			}
-			t.step(words.DiagramLay(m, plan), partsLine(plan.Parts[:i+1], i == last-1))
+			t.Step(words.DiagramLay(m, plan), partsLine(plan.Parts[:i+1], i == last-1))
 		case arithmetic.LayWhole:
 			d.Until(i, i+1, box(telling.RoleOf(m.Whole.Nth), telling.OfPlace(m.Whole.Nth), m.Whole.N, d.x[0], d.y, d.length))
 			d.Until(i, i+1, d.over(scene.Item{Shape: number(m.Whole.Nth, m.Whole.N)})...)
 			d.Add(i+1, d.over(d.wholeNumber())...)
-			t.step(words.DiagramLayWhole(m, plan), notation.Line{telling.Count(m.Whole.N, telling.RoleOf(m.Whole.Nth))})
-		case arithmetic.MarkBar:
+			t.Step(words.DiagramLayWhole(m, plan), notation.Line{telling.Count(m.Whole.N, telling.RoleOf(m.Whole.Nth))})
+		case arithmetic.MarkPart:
 			d.askedPart(i, i+1, 1-m.At)
 			d.part(i, m.At)
-			t.step(words.DiagramMark(m, plan), t.asked())
-		case arithmetic.AddBars:
+			t.Step(words.DiagramMark(m, plan), t.Asked())
+		case arithmetic.AddParts:
 			lines := d.over(scene.Item{Shape: question()})
 			texts := len(lines) - 1
 			d.Add(i, lines[:texts]...)
 			d.Add(i, hidden(lines[texts]), shown(d.over(d.wholeNumber())[texts]))
-			t.step(words.DiagramAdd(m, plan), telling.Join(partsLine(m.Parts, false), "=", telling.Count(m.Whole.N, scene.Result)), t.answered())
+			t.Step(words.DiagramAdd(m, plan), telling.Join(partsLine(m.Parts, false), "=", telling.Count(m.Whole.N, scene.Result)), t.Answered())
 		case arithmetic.FindOther:
 			difference := telling.Join(telling.Count(m.Whole.N, telling.RoleOf(m.Whole.Nth)), "−", telling.Count(m.Known.N, telling.RoleOf(m.Known.Nth)), "=", telling.Count(m.Other.N, scene.Result))
-			t.step(words.DiagramOther(m, plan), difference, t.answered())
+			t.Step(words.DiagramOther(m, plan), difference, t.Answered())
 		}
 	}
-	return t.close(&d.drawing, d.below, words.DiagramJoined(w.Problem, plan, d.scaled))
+	return t.Close(&d.Story, d.notToScale(d.below), words.DiagramJoined(w.Problem, plan, d.scaled))
 }
 
 // partsLine is parts as a sum, with what it comes to asked.

@@ -63,7 +63,7 @@ func fits(p arithmetic.Problem) error {
 	case equalParts:
 		return fitsEqual(p)
 	}
-	_, plan, err := arithmetic.JoinBars(p)
+	_, plan, err := arithmetic.PartWhole(p)
 	switch {
 	case err != nil:
 		return misfit(p, err)
@@ -148,7 +148,7 @@ func tell(p arithmetic.Problem) telling.Telling {
 		}
 		return withStrips(tellEqual(must(w, err), e), strips)
 	}
-	w, plan, err := arithmetic.JoinBars(p)
+	w, plan, err := arithmetic.PartWhole(p)
 	strips := int64(1)
 	if plan.Whole.Nth == arithmetic.Asked {
 		strips = int64(len(plan.Parts))

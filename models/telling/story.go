@@ -11,6 +11,7 @@ type Story struct{ marks []drawn }
 type drawn struct {
 	scene.Item
 	from, until int
+	final       bool // only in the picture of the whole story
 }
 
 // Add draws items from a step on, for good.
@@ -19,7 +20,20 @@ func (s *Story) Add(from int, items ...scene.Item) { s.Until(from, 0, items...) 
 // Until draws items from a step on, and no more in the step until.
 func (s *Story) Until(from, until int, items ...scene.Item) {
 	for _, it := range items {
-		s.marks = append(s.marks, drawn{it, from, until})
+		s.marks = append(s.marks, drawn{Item: it, from: from, until: until})
+	}
+}
+
+// Only draws items in the steps from one on, and not in the whole story.
+func (s *Story) Only(from int, items ...scene.Item) { s.Until(from, never, items...) }
+
+// never is a step that no lesson reaches.
+const never = 1 << 20
+
+// Finally draws items in the whole story alone.
+func (s *Story) Finally(items ...scene.Item) {
+	for _, it := range items {
+		s.marks = append(s.marks, drawn{Item: it, final: true})
 	}
 }
 
@@ -28,7 +42,7 @@ func (s *Story) Until(from, until int, items ...scene.Item) {
 func (s *Story) Picture(step int) *scene.Scene {
 	p := &scene.Scene{}
 	for _, m := range s.marks {
-		if m.from > step || m.until > 0 && m.until <= step {
+		if m.final || m.from > step || m.until > 0 && m.until <= step {
 			continue
 		}
 		_, words := m.Shape.(scene.Text)

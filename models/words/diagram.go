@@ -55,7 +55,7 @@ func barOf(parts []arithmetic.Amount) string {
 }
 
 // DiagramLay lays the next part.
-func DiagramLay(m arithmetic.LayBar, plan arithmetic.BarParts) Told {
+func DiagramLay(m arithmetic.LayAmount, plan arithmetic.WholeParts) Told {
 	t := Told{Title: "Lay a strip for " + g(m.Amount.N)}
 	done := plan.Parts[:m.At+1]
 	if plan.Taken {
@@ -85,7 +85,7 @@ func DiagramLay(m arithmetic.LayBar, plan arithmetic.BarParts) Told {
 }
 
 // DiagramAdd finds the whole.
-func DiagramAdd(m arithmetic.AddBars, plan arithmetic.BarParts) Told {
+func DiagramAdd(m arithmetic.AddParts, plan arithmetic.WholeParts) Told {
 	return Told{
 		Title: "Add the parts",
 		Hands: sentence("The parts together make the whole: ", amounts("+", m.Parts...), " = ", amount(m.Whole)),
@@ -98,7 +98,7 @@ func DiagramAdd(m arithmetic.AddBars, plan arithmetic.BarParts) Told {
 }
 
 // DiagramLayWhole lays the whole before it is cut.
-func DiagramLayWhole(m arithmetic.LayWhole, plan arithmetic.BarParts) Told {
+func DiagramLayWhole(m arithmetic.LayWhole, plan arithmetic.WholeParts) Told {
 	return Told{
 		Title: "Lay the whole",
 		Hands: Say("Take a long paper strip for the whole and write ", amount(m.Whole), " over it."),
@@ -108,7 +108,7 @@ func DiagramLayWhole(m arithmetic.LayWhole, plan arithmetic.BarParts) Told {
 }
 
 // partName says what a part is.
-func partName(at int, plan arithmetic.BarParts) string {
+func partName(at int, plan arithmetic.WholeParts) string {
 	switch {
 	case !plan.Taken:
 		return "the other part"
@@ -119,7 +119,7 @@ func partName(at int, plan arithmetic.BarParts) string {
 }
 
 // DiagramMark marks the known part on the whole.
-func DiagramMark(m arithmetic.MarkBar, plan arithmetic.BarParts) Told {
+func DiagramMark(m arithmetic.MarkPart, plan arithmetic.WholeParts) Told {
 	other := partName(1-m.At, plan)
 	end := "at the end"
 	if m.At == 0 {
@@ -138,7 +138,7 @@ func DiagramMark(m arithmetic.MarkBar, plan arithmetic.BarParts) Told {
 }
 
 // DiagramOther finds the part that was not known.
-func DiagramOther(m arithmetic.FindOther, plan arithmetic.BarParts) Told {
+func DiagramOther(m arithmetic.FindOther, plan arithmetic.WholeParts) Told {
 	bar := "A bar for the whole, " + g(m.Whole.N) + ", in two parts: " + g(m.Known.N) + " and "
 	return Told{
 		Title: "Find the other part",
@@ -149,7 +149,7 @@ func DiagramOther(m arithmetic.FindOther, plan arithmetic.BarParts) Told {
 }
 
 // DiagramJoined describes the whole story of a whole in parts.
-func DiagramJoined(p arithmetic.Problem, plan arithmetic.BarParts, scaled bool) scene.Telling {
+func DiagramJoined(p arithmetic.Problem, plan arithmetic.WholeParts, scaled bool) scene.Telling {
 	var shown, hidden []string
 	for _, a := range plan.Parts {
 		shown = append(shown, g(a.N))

@@ -10,7 +10,7 @@ import (
 // The words of bar diagrams that compare two numbers.
 
 // DiagramUnder lays the two bars one under the other.
-func DiagramUnder(m arithmetic.LayBar, found arithmetic.FindGap) Told {
+func DiagramUnder(m arithmetic.LayAmount, found arithmetic.FindGap) Told {
 	if m.At == 0 {
 		return Told{
 			Title: "Lay a strip for " + g(m.Amount.N),

@@ -19,7 +19,7 @@ func DiagramParts(n int64) string  { return plural("equal part", n) }
 func DiagramGroups(n int64) string { return plural("group", n) }
 
 // DiagramUnit lays one part.
-func DiagramUnit(m arithmetic.LayBar, plan arithmetic.EqualBars) Told {
+func DiagramUnit(m arithmetic.LayAmount, plan arithmetic.EqualBars) Told {
 	t := Told{
 		Title: "Lay one part",
 		Hands: Say("Lay a paper strip for one group and write ", amount(m.Amount), " on it."),

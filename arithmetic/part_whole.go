@@ -2,11 +2,11 @@ package arithmetic
 
 import "math"
 
-// A bar diagram, which the standards call a tape diagram, shows numbers as lengths
-// (CCSS glossary, "tape diagram"). This file works the problems whose bar is a whole
-// in parts, from left to right.
+// A number bond and a bar diagram, which the standards call a tape diagram (CCSS
+// glossary), show the same thing: a whole and the parts that make it. This file works
+// the problems that they pose.
 
-// Amount is a number as a length: N, and its place among the numbers of the
+// Amount is a number in such a picture: N, and its place among the numbers of the
 // problem, from 0, or [Asked].
 type Amount struct {
 	N   int64
@@ -16,31 +16,31 @@ type Amount struct {
 // Asked is the place of a number that the problem does not give.
 const Asked = -1
 
-// BarParts is a whole and the parts that make it. One amount is Asked.
-type BarParts struct {
+// WholeParts is a whole and the parts that make it. One amount is Asked.
+type WholeParts struct {
 	Parts []Amount
 	Whole Amount
 	Taken bool // the last part is taken away from the whole
 }
 
-// LayBar lays a bar, the At-th of its diagram from 0: beside or under the others.
-type LayBar struct {
+// LayAmount lays out a known number, the At-th of the picture from 0.
+type LayAmount struct {
 	At     int
 	Amount Amount
 }
 
-// LayWhole lays one bar for the whole, before it is cut.
+// LayWhole lays out the whole, before it is in parts.
 type LayWhole struct{ Whole Amount }
 
-// MarkBar marks a known part, the At-th, on the bar of the whole; what is left of
-// the bar is asked.
-type MarkBar struct {
+// MarkPart sets a known part, the At-th, apart from the whole; what is left of the
+// whole is asked.
+type MarkPart struct {
 	At          int
 	Part, Whole Amount
 }
 
-// AddBars finds the whole: the parts together.
-type AddBars struct {
+// AddParts finds the whole: the parts together.
+type AddParts struct {
 	Parts []Amount
 	Whole Amount
 }
@@ -48,27 +48,27 @@ type AddBars struct {
 // FindOther finds the part that is not known: the whole without the other part.
 type FindOther struct{ Whole, Known, Other Amount }
 
-func (LayBar) move()    {}
+func (LayAmount) move() {}
 func (LayWhole) move()  {}
-func (MarkBar) move()   {}
-func (AddBars) move()   {}
+func (MarkPart) move()  {}
+func (AddParts) move()  {}
 func (FindOther) move() {}
 
-// JoinBars works an Addition, a Subtraction or a Missing of these, or a chain of
+// PartWhole works an Addition, a Subtraction or a Missing of these, or a chain of
 // sums, as a whole in parts (CCSS 2.OA.A.1, the situations of glossary table 1
 // with parts and a whole). All numbers are whole. Its errors are [ErrNotWhole],
 // [ErrNegative] and [ErrOverflow].
-func JoinBars(p Problem) (Working, BarParts, error) {
-	b, err := barParts(p)
+func PartWhole(p Problem) (Working, WholeParts, error) {
+	b, err := wholeParts(p)
 	if err != nil {
 		return Working{}, b, err
 	}
 	w := Working{Problem: p}
 	if b.Whole.Nth == Asked {
 		for i, part := range b.Parts {
-			w.Moves = append(w.Moves, LayBar{i, part})
+			w.Moves = append(w.Moves, LayAmount{i, part})
 		}
-		w.Moves = append(w.Moves, AddBars{b.Parts, b.Whole})
+		w.Moves = append(w.Moves, AddParts{b.Parts, b.Whole})
 		w.Answer = whole(b.Whole.N)
 		return w, b, nil
 	}
@@ -77,29 +77,29 @@ func JoinBars(p Problem) (Working, BarParts, error) {
 		at = 1
 	}
 	known, other := b.Parts[at], b.Parts[1-at]
-	w.Moves = []Move{LayWhole{b.Whole}, MarkBar{at, known, b.Whole}, FindOther{b.Whole, known, other}}
+	w.Moves = []Move{LayWhole{b.Whole}, MarkPart{at, known, b.Whole}, FindOther{b.Whole, known, other}}
 	w.Answer = whole(other.N)
 	return w, b, nil
 }
 
-func barParts(p Problem) (BarParts, error) {
+func wholeParts(p Problem) (WholeParts, error) {
 	switch p.Kind {
 	case Addition, Expression:
 		return sumParts(p)
 	case Subtraction:
 		a, b, err := wholeOperands(p)
 		if err != nil || p.Story != NoStory {
-			return BarParts{}, ErrNotWhole
+			return WholeParts{}, ErrNotWhole
 		}
 		return takenParts(Amount{a, 0}, Amount{a - b, Asked}, Amount{b, 1})
 	case Missing:
 		return missingParts(p)
 	}
-	return BarParts{}, ErrNotWhole
+	return WholeParts{}, ErrNotWhole
 }
 
 // sumParts are the addends of a sum of two numbers or more.
-func sumParts(p Problem) (b BarParts, err error) {
+func sumParts(p Problem) (b WholeParts, err error) {
 	list, ok := terms(p.Left)
 	if !ok || p.Right != nil || len(list) < 2 {
 		return b, ErrNotWhole
@@ -120,18 +120,18 @@ func sumParts(p Problem) (b BarParts, err error) {
 }
 
 // takenParts are what is left of a whole, and what was taken away.
-func takenParts(whole, left, taken Amount) (BarParts, error) {
+func takenParts(whole, left, taken Amount) (WholeParts, error) {
 	if left.N < 0 || taken.N < 0 {
-		return BarParts{}, ErrNegative
+		return WholeParts{}, ErrNegative
 	}
-	return BarParts{Parts: []Amount{left, taken}, Whole: whole, Taken: true}, nil
+	return WholeParts{Parts: []Amount{left, taken}, Whole: whole, Taken: true}, nil
 }
 
 // missingParts are those of ? + b = c, a + ? = c, ? − b = c and a − ? = c.
-func missingParts(p Problem) (BarParts, error) {
+func missingParts(p Problem) (WholeParts, error) {
 	look, ok := lookFor(p)
 	if !ok || p.Rel != Equal {
-		return BarParts{}, ErrNotWhole
+		return WholeParts{}, ErrNotWhole
 	}
 	k, okK := wholeNumber(look.Known)
 	t, okT := wholeNumber(look.Total)
@@ -141,20 +141,20 @@ func missingParts(p Problem) (BarParts, error) {
 	}
 	switch {
 	case !okK || !okT:
-		return BarParts{}, ErrNotWhole
+		return WholeParts{}, ErrNotWhole
 	case look.Op == Subtract && look.Start: // ? − known = total
 		if k > math.MaxInt64-t {
-			return BarParts{}, ErrOverflow
+			return WholeParts{}, ErrOverflow
 		}
 		return takenParts(Amount{k + t, Asked}, total, known)
 	case look.Op == Subtract: // known − ? = total
 		return takenParts(known, total, Amount{k - t, Asked})
 	case k > t:
-		return BarParts{}, ErrNegative
+		return WholeParts{}, ErrNegative
 	}
 	other := Amount{t - k, Asked}
 	if look.Start {
-		return BarParts{Parts: []Amount{other, known}, Whole: total}, nil
+		return WholeParts{Parts: []Amount{other, known}, Whole: total}, nil
 	}
-	return BarParts{Parts: []Amount{known, other}, Whole: total}, nil
+	return WholeParts{Parts: []Amount{known, other}, Whole: total}, nil
 }
