@@ -51,6 +51,8 @@ func (a *story) found() caption {
 		return plain(a.read.Each, words.GroupsOnEach)
 	case a.set.Story == arithmetic.Making:
 		return asked(answer, words.GroupsInAll, words.GroupsInAll)
+	case a.set.Story == arithmetic.Measuring && rest == arithmetic.AsPart && a.read.Groups == 0:
+		return asked(answer, words.GroupsPart(a.read.Each), words.GroupsMade(false, true, a.read.Each))
 	case a.set.Story == arithmetic.Measuring:
 		return asked(answer, groups, words.GroupsMade(false, rest != arithmetic.OneMore, a.read.Each))
 	case rest == arithmetic.OneMore:

@@ -15,13 +15,15 @@ func minus(a, b, c int64) notation.Line {
 	return telling.Join(number(a), "−", telling.Count(b, scene.Moved), "=", number(c))
 }
 
-// longestSum is how many addends stand in one line.
-const longestSum = 6
+// The longest lines: so many addends, or so many numbers counted.
+const longestSum, longestCount = 6, 12
 
 // making writes groups as repeated addition when they are made, and as repeated
 // subtraction when they are measured off.
 func (a *story) making(m arithmetic.MakeGroups) notation.Block {
 	switch all := a.totals[len(a.totals)-1]; {
+	case a.pairs != nil && m.Before > 0 && m.Groups <= longestCount:
+		return notation.Lines(telling.Counts(",", scene.Ink, a.totals...))
 	case a.set.Story == arithmetic.Measuring:
 		return notation.Lines(minus(m.Took+m.Left, m.Took, m.Left))
 	case m.Groups == 1:

@@ -63,12 +63,34 @@ func (a EqualGroups) Ready() (title string, hands, ask Phrase, desc scene.Tellin
 	default:
 		title = "Draw the rings"
 		hands = Say("Draw " + Count(a.Groups, "ring") + " on paper, one for each group. Every ring will get " + g(a.Each) + ".")
-		if a.Groups == 1 {
+		if a.Each == 0 {
+			hands = Say("Draw " + Count(a.Groups, "ring") + " on paper, one for each group. Nothing goes in them.")
+		}
+		if a.Groups == 1 && a.Each > 0 {
 			hands = Say("Draw 1 ring on paper. It will get " + g(a.Each) + ".")
 		}
 		ask = Say("How many groups are there? How many go in each?")
 	}
+	if a.Part {
+		ask = Say("What does the " + g(a.Groups) + " below the bar tell you to do?")
+	}
 	return title, hands, ask, scene.Same(a.Asked())
+}
+
+// eachPlate is "4 plates. Each plate".
+func (a EqualGroups) eachPlate() string {
+	if a.Groups == 1 {
+		return "1 plate. The plate"
+	}
+	return Count(a.Groups, "plate") + ". Each plate"
+}
+
+// inTurn is an ordinal: first, second, third.
+func inTurn(n int64) string {
+	if n == 2 {
+		return "second"
+	}
+	return ordinal(n)
 }
 
 // Make makes one group, or a few.
@@ -86,17 +108,17 @@ func (a EqualGroups) Make(m arithmetic.MakeGroups) (title string, hands, ask Phr
 			title, hands = "Make "+g(m.More)+" groups", Say("Make "+g(m.More)+" groups of "+g(m.Each)+", with a ring around each. That takes "+g(m.Took)+". "+left(m.Left))
 		}
 	case m.Before == 0 && m.Each == 1:
-		title, hands = "Make a group", Say("Take ", each, " and draw a ring around it. ", left(m.Left))
+		title, hands = "Make the first group", Say("Take ", each, " and draw a ring around it. ", left(m.Left))
 	case m.Before == 0:
-		title, hands = "Make a group", Say("Take ", each, " and draw a ring around them. ", left(m.Left))
+		title, hands = "Make the first group", Say("Take ", each, " and draw a ring around them. ", left(m.Left))
 	default:
-		title, hands = "Make another group", Say("Take ", In(scene.Moved, g(m.Each)), " more and draw a ring around ", them(m.Each), ". ", left(m.Left))
+		title, hands = "Make the "+inTurn(m.Groups)+" group", Say("Take ", In(scene.Moved, g(m.Each)), " more and draw a ring around ", them(m.Each), ". ", left(m.Left))
 	}
 	ask = Say("Are there enough for a group of " + g(m.Each) + "?")
 	if m.Before > 0 {
 		ask = Say("Are there enough for another group of " + g(m.Each) + "?")
 	}
-	desc.Shown = g(a.Total) + " in all. " + isAre(m.Groups, "group") + " of " + g(m.Each) + " made. " + left(m.Left)
+	desc.Shown = g(a.Total) + " in all. " + made(m.Groups, "group", " of "+g(m.Each)) + " " + left(m.Left)
 	return title, hands, ask, desc
 }
 
@@ -113,18 +135,18 @@ func (a EqualGroups) fill(m arithmetic.MakeGroups) (title string, hands, ask Phr
 	case m.Before == 0 && a.Groups == 1:
 		title, hands = "Fill the ring", Say("Put ", In(scene.Moved, each), " in the ring.")
 	case m.Before == 0:
-		title, hands = "Fill a ring", Say("Put ", In(scene.Moved, each), " in the first ring.")
+		title, hands = "Fill the first ring", Say("Put ", In(scene.Moved, each), " in the first ring.")
 	case m.Groups == a.Groups:
 		title, hands = "Fill the last ring", Say("Put "+g(m.Each)+" more in the last ring: that makes ", last, ".")
 	default:
-		title, hands = "Fill the next ring", Say("Put "+g(m.Each)+" more in the next ring: that makes ", last, ".")
+		title, hands = "Fill the "+inTurn(m.Groups)+" ring", Say("Put "+g(m.Each)+" more in the next ring: that makes ", last, ".")
 	}
 	ask = Say("How many are there now?")
 	desc.Shown = capital(Count(a.Groups, "ring")) + ". "
 	if m.Groups == a.Groups {
 		desc.Shown += "Every ring has " + g(m.Each) + ": "
 	} else {
-		desc.Shown += hasHave(m.Groups, "ring") + " " + g(m.Each) + " in " + them(m.Groups) + ": "
+		desc.Shown += hasHave(m.Groups, "ring") + " " + g(m.Each) + " each: "
 	}
 	desc.Shown += g(m.Totals[len(m.Totals)-1]) + " so far."
 	return title, hands, ask, desc
@@ -135,18 +157,26 @@ func (a EqualGroups) Deal(m arithmetic.DealRounds) (title string, hands, ask Phr
 	took := In(scene.Moved, g(m.Took))
 	ask = Say("Are there enough to go round again?")
 	switch {
+	case m.Groups == 1 && m.Took == 1:
+		ask = Say("Is there one to put on the plate?")
+	case m.Groups == 1:
+		ask = Say("Are there " + g(m.Took) + " to put on the plate?")
+	case m.Before == 0:
+		ask = Say("Are there enough to put one on each plate?")
+	}
+	switch {
 	case m.Before == 0 && m.More == 1:
 		title, hands = "Deal one to each plate", Say("Put one on each plate. That takes ", took, ". "+left(m.Left))
-		ask = Say("Are there enough to put one on each plate?")
 		if m.Groups == 1 {
 			hands = Say("Put ", In(scene.Moved, "1"), " on the plate. "+left(m.Left))
-			ask = Say("Is there one to put on the plate?")
 		}
 	case m.More == 1:
-		title, hands = "Go round again", Say("Put one more on each plate. That takes ", took, ". "+left(m.Left))
+		title, hands = "Go round a "+inTurn(m.Each)+" time", Say("Put one more on each plate. That takes ", took, ". "+left(m.Left))
 		if m.Groups == 1 {
 			hands = Say("Put ", In(scene.Moved, "1"), " more on the plate. "+left(m.Left))
 		}
+	case m.Groups == 1 && m.Before > 0:
+		title, hands = "Put "+g(m.More)+" more on the plate", Say("Put ", took, " more on the plate. "+left(m.Left))
 	case m.Groups == 1:
 		title, hands = "Put "+g(m.More)+" on the plate", Say("Put ", took, " on the plate, one by one. "+left(m.Left))
 	case m.Before == 0:
@@ -155,6 +185,6 @@ func (a EqualGroups) Deal(m arithmetic.DealRounds) (title string, hands, ask Phr
 		title, hands = "Go round "+g(m.More)+" more times", Say("Go round "+g(m.More)+" more times. That takes ", took, ". "+left(m.Left))
 	}
 	desc.Hidden = a.Asked()
-	desc.Shown = g(a.Total) + " in all, " + Count(a.Groups, "plate") + ". Each plate has " + g(m.Each) + ". " + left(m.Left)
+	desc.Shown = g(a.Total) + " in all, " + a.eachPlate() + " has " + g(m.Each) + ". " + left(m.Left)
 	return title, hands, ask, desc
 }

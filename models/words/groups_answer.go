@@ -11,7 +11,10 @@ import (
 func (a EqualGroups) Read(m arithmetic.ReadGroups) (title string, hands, ask Phrase, desc scene.Telling) {
 	title, ask = "Read the answer", Say(a.Question())
 	if a.Part {
-		title = "Look at one plate"
+		title, ask = "Look at one plate", Say("How many are on one plate?")
+	}
+	if a.Story == arithmetic.Sharing && a.Rest == arithmetic.OneMore && m.Left > 0 {
+		ask = Say("How many are on the fullest plate?")
 	}
 	switch a.Story {
 	case arithmetic.Sharing:
@@ -39,6 +42,10 @@ func (a EqualGroups) readShare(m arithmetic.ReadGroups) Phrase {
 		return Say("There is ", each, " on the plate.")
 	case m.Groups == 1:
 		return Say("There are ", each, " on the plate: all of them.")
+	case m.Each == 1 && a.Part:
+		return Say("There is ", each, " on each plate.")
+	case a.Part:
+		return Say("There are ", each, " on each plate.")
 	case m.Each == 1:
 		return Say("There is ", each, " on each plate. ", over(m.Left, m.Total))
 	}
@@ -51,9 +58,13 @@ func (a EqualGroups) readMeasure(m arithmetic.ReadGroups) Phrase {
 	case m.Total == 0:
 		return Say("There is nothing to put in groups, so there are ", groups, " groups.")
 	case a.Rest == arithmetic.AsPart && m.Left > 0 && m.Groups == 0:
-		return Say("There is ", In(scene.Result, found(m.Found)), " of a group of "+g(m.Each)+".")
+		return Say("There is only part of a group of "+g(m.Each)+": ", In(scene.Result, found(m.Found)), ".")
 	case a.Rest == arithmetic.AsPart && m.Left > 0:
-		return Say("There are ", In(scene.Result, found(m.Found)), " groups of "+g(m.Each)+".")
+		number, last := m.Found.Number.String(), m.Found.Simplest.String()
+		if last == number {
+			return Say("There are ", In(scene.Result, number), " groups of "+g(m.Each)+".")
+		}
+		return Say("There are ", In(scene.Result, number), " groups of "+g(m.Each)+", which is ", In(scene.Result, last), ".")
 	case a.Rest == arithmetic.OneMore && m.Left > 0 && m.Groups == 0:
 		return Say("That takes ", In(scene.Result, found(m.Found)), " group, and it is not full.")
 	case a.Rest == arithmetic.OneMore && m.Left > 0:
@@ -115,31 +126,56 @@ func (a EqualGroups) Told(m arithmetic.ReadGroups) scene.Telling {
 		each = "nothing in them, 0 in each"
 	}
 	switch {
+	case a.Story == arithmetic.Making && m.Groups == 0:
+		told.Shown = "No groups of " + g(m.Each) + ". " + inAll(m.Total) + "."
+		return told
 	case a.Story == arithmetic.Making:
-		told.Shown = capital(Count(m.Groups, "group")) + " with " + each + ". There are " + g(m.Total) + " in all."
+		told.Shown = capital(Count(m.Groups, "group")) + " with " + each + ". " + inAll(m.Total) + "."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.AsPart && a.Story == arithmetic.Sharing:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + ". Each has " + m.Found.Number.String() + "."
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "plate") + ". Each has " + m.Found.Number.String() + "."
+		return told
+	case m.Left > 0 && a.Rest == arithmetic.AsPart && m.Groups == 0:
+		told.Shown = g(m.Total) + " in all: only part of a group of " + g(m.Each) + ". That is " + m.Found.Number.String() + " of a group."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.AsPart:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and part of a group: " + m.Found.Number.String() + " groups."
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "full group") + " of " + g(m.Each) + " and part of a group: " + m.Found.Number.String() + " groups."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.OneMore && a.Story == arithmetic.Sharing:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + " with " + each + ", and " + g(m.Left) + " of them have one more: no plate has more than " + m.Found.Number.String() + "."
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "plate") + " with " + each + ", and " + g(m.Left) + " of them " + hasOrHave(m.Left) + " one more: no plate has more than " + m.Found.Number.String() + "."
+		return told
+	case m.Left > 0 && a.Rest == arithmetic.OneMore && m.Groups == 0:
+		told.Shown = g(m.Total) + " in all. They need " + m.Found.Number.String() + " group of " + g(m.Each) + ", and it is not full."
 		return told
 	case m.Left > 0 && a.Rest == arithmetic.OneMore:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "full group") + " of " + g(m.Each) + " and one group that is not full: " + m.Found.Number.String() + " groups."
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "full group") + " of " + g(m.Each) + " and one group that is not full: " + m.Found.Number.String() + " groups."
 		return told
 	case a.Story == arithmetic.Sharing:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "plate") + " with " + each
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "plate") + " with " + each
 	case m.Groups == 0:
 		told.Shown = g(m.Total) + " in all. There is no group of " + g(m.Each) + ", so there are 0 groups"
 	default:
-		told.Shown = g(m.Total) + " in all. There are " + Count(m.Groups, "group") + " of " + g(m.Each)
+		told.Shown = g(m.Total) + " in all. " + thereAre(m.Groups, "group") + " of " + g(m.Each)
 	}
 	if m.Left > 0 {
 		told.Shown += ", and " + g(m.Left) + " left over"
 	}
 	told.Shown += "."
 	return told
+}
+
+// thereAre is "There is 1 plate", "There are 4 plates" or "There are no plates".
+func thereAre(n int64, one string) string {
+	if n == 1 {
+		return "There is 1 " + one
+	}
+	return "There are " + Count(n, one)
+}
+
+// inAll is "There is 1 in all" or "There are 35 in all".
+func inAll(n int64) string {
+	if n == 1 {
+		return "There is 1 in all"
+	}
+	return "There are " + g(n) + " in all"
 }
