@@ -66,7 +66,7 @@ func (d *Dealer) division() arithmetic.Problem {
 	case 1:
 		a = 10 + d.Int64N(990)
 	case 2:
-		a, b = d.upTo(4), 1+d.Int64N(12)
+		a, b = d.upTo(4), 1+d.Int64N(99)
 	}
 	p := one(arithmetic.Division, arithmetic.Divide, arithmetic.Int(a), arithmetic.Int(b))
 	p.Grouping = d.IntN(2) == 0
