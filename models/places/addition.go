@@ -44,7 +44,12 @@ var (
 )
 
 func tellAdded(p arithmetic.Problem) telling.Telling {
-	w := mustWork(arithmetic.AddByPlace(p))
+	work := arithmetic.AddByPlace
+	_, changed, one := arithmetic.OnePlace(p)
+	if one {
+		work = arithmetic.ChangeOnePlace
+	}
+	w := mustWork(work(p))
 	k, most, last := addingOf(w)
 	out := telling.Telling{Answer: w.Answer, Pieces: pieces(k.table.top, most...)}
 	for i, move := range w.Moves {
@@ -70,8 +75,12 @@ func tellAdded(p arithmetic.Problem) telling.Telling {
 			step.Title, step.Hands, step.Ask = words.PlacesTradeUp(move)
 		case arithmetic.ReadOff:
 			k.lie(shown, -1, theSum)
+			k.finishRow(move)
 			desc = words.PlacesDescOn(move.Counts, k.table.top)
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
+			if one && len(k.trades) == 0 {
+				step.Hands = words.Say(step.Hands, words.PlacesOnly(changed))
+			}
 		}
 		k.rows(shown)
 		step.Symbols = k.written.Block()
@@ -132,6 +141,16 @@ func (k *adding) settle() {
 
 // count notes what stands in the row of the sum.
 func (k *adding) count(power int, n int64) { k.counted[power], k.state[power] = n, scene.Moved }
+
+// finishRow writes the digits of the places that stayed as they were.
+func (k *adding) finishRow(m arithmetic.ReadOff) {
+	for power := k.table.top; power >= 0; power-- {
+		if k.state[power] == scene.Ink {
+			k.counted[power], k.state[power] = m.Counts[power], scene.Result
+			k.written.Write(power, m.Counts[power])
+		}
+	}
+}
 
 // rows writes the two numbers and what the joined places come to.
 func (k *adding) rows(s *scene.Scene) {

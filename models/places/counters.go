@@ -98,17 +98,8 @@ func (t *table) around(list []scene.Circle) scene.Rect {
 	return scene.Rect{X: b.X - air, Y: b.Y - air, W: b.W + 2*air, H: b.H + 2*air, Round: round}
 }
 
-// light draws a heavy line round the column of a place, its corners cut as those
-// of the column are round.
-func (t *table) light(s *scene.Scene, power int, role scene.Role) {
-	const cut = 4
-	c := t.columns[power]
-	l, u, r, b := c.X, c.Y, c.Right(), c.Bottom()
-	s.Draw(role, scene.Bold, scene.Polygon{
-		{X: l + cut, Y: u}, {X: r - cut, Y: u}, {X: r, Y: u + cut}, {X: r, Y: b - cut},
-		{X: r - cut, Y: b}, {X: l + cut, Y: b}, {X: l, Y: b - cut}, {X: l, Y: u + cut},
-	})
-}
+// light draws a heavy line round the column of a place.
+func (t *table) light(s *scene.Scene, power int, role scene.Role) { t.lightFrom(s, power, power, role) }
 
 // head is the length of an arrow's head, and half of it the half of its width.
 const head = 12
@@ -125,6 +116,39 @@ func (t *table) arrow(s *scene.Scene, from scene.Box, to scene.Circle, power int
 	}
 	s.Draw(scene.Moved, scene.Plain, line)
 	s.Draw(scene.Moved, scene.Deep, scene.Polygon{tip, {X: tip.X + head, Y: tip.Y - head/2}, {X: tip.X + head, Y: tip.Y + head/2}})
+}
+
+// slant draws a straight arrow.
+func (t *table) slant(s *scene.Scene, from, to scene.Point) {
+	dx, dy := to.X-from.X, to.Y-from.Y
+	long := root(dx*dx + dy*dy)
+	along := func(n, d int) int { return n * d / long } // so far in the direction of the arrow
+	base := scene.Point{X: to.X - along(head, dx), Y: to.Y - along(head, dy)}
+	s.Draw(scene.Moved, scene.Plain, scene.Line{X1: from.X, Y1: from.Y, X2: base.X, Y2: base.Y})
+	s.Draw(scene.Moved, scene.Deep, scene.Polygon{to,
+		{X: base.X - along(head/2, dy), Y: base.Y + along(head/2, dx)},
+		{X: base.X + along(head/2, dy), Y: base.Y - along(head/2, dx)}})
+}
+
+// root is the whole number whose square comes nearest to n from below, at least 1.
+func root(n int) int {
+	r := 1
+	for (r+1)*(r+1) <= n {
+		r++
+	}
+	return r
+}
+
+// lightFrom draws a heavy line round the columns from one place down to another,
+// its corners cut as those of a column are round.
+func (t *table) lightFrom(s *scene.Scene, from, to int, role scene.Role) {
+	const cut = 4
+	c := t.columns[from]
+	l, u, r, b := c.X, c.Y, t.columns[to].Right(), c.Bottom()
+	s.Draw(role, scene.Bold, scene.Polygon{
+		{X: l + cut, Y: u}, {X: r - cut, Y: u}, {X: r, Y: u + cut}, {X: r, Y: b - cut},
+		{X: r - cut, Y: b}, {X: l + cut, Y: b}, {X: l, Y: b - cut}, {X: l, Y: u + cut},
+	})
 }
 
 // write puts a line in a row under a column.

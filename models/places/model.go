@@ -3,6 +3,8 @@
 package places
 
 import (
+	"errors"
+
 	"modeler/arithmetic"
 	"modeler/models/scene"
 	"modeler/models/telling"
@@ -17,6 +19,11 @@ var Model = &telling.Model{
 	Doc:   "Shows whole numbers up to millions with counters in columns, and what happens to the columns when they are added, subtracted, compared or made 10 times as much.",
 	Kinds: []arithmetic.Kind{
 		arithmetic.Show,
+		arithmetic.InWords,
+		arithmetic.ExpandedForm,
+		arithmetic.PlaceValue,
+		arithmetic.Product,
+		arithmetic.Division,
 		arithmetic.Addition,
 		arithmetic.Subtraction,
 		arithmetic.Comparison,
@@ -29,19 +36,33 @@ var Model = &telling.Model{
 		"compare 305,412 and 305,142",
 		"2,345,600 - 1,000,050",
 		"23,456 > 9,876",
+		"4,027,305 in words",
+		"60,409 in expanded form",
+		"value of the ten thousands digit in 145,820",
+		"3,450 x 100",
+		"82,000 ÷ 1,000",
+		"39,950 + 100",
 	},
 	Fits: fits,
 	Turn: turn,
 	Tell: tell,
 }
 
-// turn puts the table first where blocks come to an end.
+// turn puts the table first for the names of numbers, for 10, 100 and 1,000 times,
+// and where blocks come to an end.
 func turn(p arithmetic.Problem) int {
 	a, b := arithmetic.Number{}, arithmetic.Number{}
 	switch p.Kind {
+	case arithmetic.InWords:
+		return telling.Leads
+	case arithmetic.Product, arithmetic.Division:
+		if _, _, ok := arithmetic.Shifts(p); ok {
+			return telling.Leads
+		}
+		return telling.Serves
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
 		a, b, _ = p.Operands()
-	case arithmetic.Show:
+	case arithmetic.Show, arithmetic.PlaceValue, arithmetic.ExpandedForm:
 		a, _ = p.Left.(arithmetic.Number)
 	default:
 		return telling.Serves
@@ -49,7 +70,7 @@ func turn(p arithmetic.Problem) int {
 	x, _ := a.Int64()
 	y, _ := b.Int64()
 	switch most := max(x, y); {
-	case most > mostInBlocks, p.Kind == arithmetic.Addition && x+y > mostInBlocks:
+	case most > mostInBlocks, p.Kind == arithmetic.Addition && most+min(x, y) > mostInBlocks:
 		return telling.Leads
 	case most > small:
 		return telling.Follows
@@ -66,17 +87,49 @@ const small = 20
 
 func fits(p arithmetic.Problem) error {
 	switch p.Kind {
-	case arithmetic.Show:
+	case arithmetic.Show, arithmetic.InWords, arithmetic.ExpandedForm, arithmetic.PlaceValue:
 		n, ok := p.Left.(arithmetic.Number)
 		if !ok {
 			return telling.NotMine(words.PlacesKind)
 		}
-		_, err := placed(n)
-		return err
+		if _, err := placed(n); err != nil {
+			return err
+		}
+		if p.Kind == arithmetic.PlaceValue {
+			if _, err := arithmetic.WorthBesideNext(p); err != nil {
+				return words.BlocksNoPlace
+			}
+		}
+		return nil
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
 		return fitsPair(p)
+	case arithmetic.Product, arithmetic.Division:
+		return fitsShift(p)
 	}
 	return telling.NotMine(words.PlacesKind)
+}
+
+// fitsShift is about products and quotients with 10, 100 or 1,000.
+func fitsShift(p arithmetic.Problem) error {
+	nth, _, ok := arithmetic.Shifts(p)
+	if !ok || p.Story != arithmetic.NoStory || p.Rest != arithmetic.LeftOver {
+		return telling.NotMine(words.PlacesShiftKind)
+	}
+	a, b, _ := p.Operands()
+	v, err := placed([2]arithmetic.Number{a, b}[nth])
+	if err != nil {
+		return err
+	}
+	if v == 0 {
+		return telling.NotMine(words.PlacesShiftNone)
+	}
+	switch _, err := arithmetic.ShiftByPlace(p); {
+	case errors.Is(err, arithmetic.ErrUnevenShift):
+		return words.PlacesUneven
+	case err != nil:
+		return words.PlacesProduct
+	}
+	return nil
 }
 
 // fitsPair is about problems of two numbers.
@@ -124,6 +177,14 @@ func tell(p arithmetic.Problem) telling.Telling {
 		return tellSubtracted(p)
 	case arithmetic.Show:
 		return tellShown(p)
+	case arithmetic.InWords:
+		return tellSaid(p)
+	case arithmetic.ExpandedForm:
+		return tellExpanded(p)
+	case arithmetic.PlaceValue:
+		return tellDigit(p)
+	case arithmetic.Product, arithmetic.Division:
+		return tellShifted(p)
 	}
 	return tellCompared(p)
 }

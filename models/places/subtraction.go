@@ -36,7 +36,12 @@ type taking struct {
 }
 
 func tellSubtracted(p arithmetic.Problem) telling.Telling {
-	w := mustWork(arithmetic.SubtractByPlace(p))
+	work := arithmetic.SubtractByPlace
+	_, changed, one := arithmetic.OnePlace(p)
+	if one {
+		work = arithmetic.ChangeOnePlace
+	}
+	w := mustWork(work(p))
 	k, most := takingOf(w)
 	out := telling.Telling{Answer: w.Answer, Pieces: pieces(k.table.top, most...)}
 	short := -1
@@ -66,8 +71,12 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 		case arithmetic.ReadOff:
 			on = move.Counts
 			k.lie(shown, on, ofAnswer)
+			k.finishRow()
 			k.rows(shown, -1, -1)
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
+			if one && len(k.trades) == 0 {
+				step.Hands = words.Say(step.Hands, words.PlacesOnly(changed))
+			}
 		}
 		step.Symbols = k.written.Block()
 		if k.written.Raised() {
@@ -107,6 +116,17 @@ func takingOf(w arithmetic.Working) (k *taking, most []arithmetic.Counts) {
 	k.table = layTable(d)
 	k.written = telling.Columns{Sign: arithmetic.Subtract.String(), Top: top, First: k.laid.Counts, Second: k.second}
 	return k, most
+}
+
+// finishRow writes the digits of the places that stayed as they were.
+func (k *taking) finishRow() {
+	for power := k.read.Counts.Top(); power >= 0; power-- {
+		if !k.done[power] {
+			k.done[power] = true
+			k.takes[power].Left = k.read.Counts[power]
+			k.written.Write(power, k.read.Counts[power])
+		}
+	}
 }
 
 // slots are the counters of a place from number from up to number to: those of the

@@ -30,11 +30,12 @@ const (
 	periodGap  = 12 // between two periods
 	bandGap    = 26 // between two numbers in one column
 	frameGap   = 16 // between two tens in one column
+	arrowBand  = 74 // between two bands with arrows from one to the other
 	digitH     = 46 // height of a row of digits inside a column
 	firstRow   = 36 // from the table to the middle of the first row under it
 	rowStep    = 44 // from that row to the next
 	signWidth  = 28 // room for the sign left of the table
-	widest     = 196
+	widest     = 216
 	fewColumns = 4 // as many columns are wide enough for five counters in a row
 )
 
@@ -47,6 +48,7 @@ type demand struct {
 	periods bool                // whether periods have names, as they do from five columns on
 	slots   []arithmetic.Counts // of each band: the most counters that lie there
 	frames  bool                // the bands are the tens of one number, not two numbers
+	arrows  bool                // arrows lead from one band to the other
 	digits  bool                // whether the digits of each band stand under it, inside the column
 	sign    bool                // whether a sign stands beside the rows under the table
 }
@@ -75,6 +77,9 @@ func layTable(d demand) table {
 	gap := bandGap
 	if d.frames {
 		gap = frameGap
+	}
+	if d.arrows {
+		gap = arrowBand
 	}
 	for i, slots := range d.slots {
 		if i > 0 {
@@ -207,10 +212,11 @@ func (t *table) middle(power int) int { return t.columns[power].X + t.columns[po
 // goes on in the next band, where there is one.
 func (t *table) slot(power, band, i int) scene.Circle {
 	line, at := i/fives, i%fives
-	left := t.middle(power) - t.inner()/2 + t.r
-	if !t.wide && t.most[power] <= fives {
-		left = t.middle(power)
+	across := min(int(t.most[power]), fives) // counters that stand side by side in the lesson
+	if !t.wide {
+		across = 1 + min(int(t.most[power])-1, fives)/fives
 	}
+	left := t.middle(power) - (across-1)*t.step/2
 	top := t.bands[band].Y + t.r
 	if t.wide {
 		return scene.Circle{X: left + at*t.step, Y: top + line*t.step, R: t.r}

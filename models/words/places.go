@@ -17,6 +17,11 @@ var (
 	PlacesNegative = errors.New("there is less than is to be taken away")
 	PlacesSmall    = errors.New("a place-value table compares numbers above 20")
 	PlacesKind     = errors.New("a place-value table shows a whole number, and adds, subtracts or compares two of them")
+
+	PlacesShiftKind = errors.New("a place-value table multiplies and divides by 10, 100 and 1,000")
+	PlacesShiftNone = errors.New("there are no counters to move for 0")
+	PlacesUneven    = errors.New("a counter would leave the table on the right: the last digits are not 0")
+	PlacesProduct   = errors.New("the product is more than 9,999,999, and the largest column is that of the millions")
 )
 
 // Period is the name of a group of three places, from the right: ones, thousands,
