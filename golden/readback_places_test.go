@@ -112,7 +112,7 @@ func (s sight) digitRows() (rows [][]string, signs []string) {
 	at := map[int][]string{}
 	for _, t := range s.Texts {
 		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Y })
-		if _, err := strconv.Atoi(t.Words); err == nil && !t.Bold && power >= 0 && s.standsAlone(t) {
+		if _, err := strconv.Atoi(t.Words); err == nil && !t.Bold && power >= 0 && t.Anchor == "middle" && s.standsAlone(t) {
 			if at[t.Y] == nil {
 				at[t.Y] = make([]string, len(columns))
 			}
@@ -251,7 +251,7 @@ func (s sight) lowestDigits(count func(int, func(measure.Paint) bool) int64) err
 	for _, t := range s.Texts {
 		_, err := strconv.Atoi(t.Words)
 		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Bottom() })
-		if err != nil || t.Bold || power < 0 {
+		if err != nil || t.Bold || power < 0 || t.Anchor != "middle" {
 			continue
 		}
 		lowest = max(lowest, t.Y)
@@ -284,6 +284,8 @@ func readPlaces(s sight, t problems.Truth) error {
 	switch s.problem.Kind {
 	case arithmetic.Show:
 		return both(both(agree("the number", of(scene.First), n[0]), s.lowestDigits(count)), both(s.rowsAre("", n[0]), s.footIs(n[0])))
+	case arithmetic.ExpandedForm, arithmetic.PlaceValue, arithmetic.InWords, arithmetic.Product, arithmetic.Division:
+		return s.readAskedPlaces(t, of)
 	case arithmetic.Addition:
 		err := both(agree("the first, with what was traded", alsoTraded(scene.First), n[0]),
 			agree("the second, with what was traded", alsoTraded(scene.Second), n[1]))
@@ -309,7 +311,10 @@ func stepsOfPlaces(steps []sight, t problems.Truth) error {
 		for _, part := range byPlace(n[1]) {
 			stops = append(stops, new(big.Rat).Sub(stops[len(stops)-1], part))
 		}
-	case arithmetic.Show:
+	case arithmetic.Product, arithmetic.Division:
+		return stepsOfShift(steps, t)
+	case arithmetic.PlaceValue, arithmetic.InWords:
+	case arithmetic.Show, arithmetic.ExpandedForm:
 		stops = []*big.Rat{whole(0)}
 		parts := byPlace(n[0])
 		slices.Reverse(parts)

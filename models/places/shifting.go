@@ -55,10 +55,10 @@ func tellShifted(p arithmetic.Problem) telling.Telling {
 			desc = words.PlacesDescShift(move, k.table.top)
 		case arithmetic.ReadOff:
 			answers = true
-			k.table.layAll(shown, 1, move.Counts, ofAnswer)
+			k.end(shown)
 			step.Symbols = notation.Lines(k.answered())
 			step.Title, step.Hands, step.Ask = words.PlacesReadShifted(p, move)
-			desc = words.PlacesDescOn(move.Counts, k.table.top)
+			desc = words.PlacesDescShifted(k.laid, k.shifts, k.read, k.problem)
 		}
 		k.digits(shown, done, move)
 		step.Scene.Title = scene.Same(words.BlocksStepTitle(p, step.Title))
@@ -161,12 +161,17 @@ func (k *shifting) answered() notation.Line {
 	return telling.Join(k.askedLine(), number(k.read.Number, scene.Result))
 }
 
+// end draws the number above and what it has become under it.
+func (k *shifting) end(s *scene.Scene) {
+	k.table.layAll(s, 0, k.laid.Counts, k.own)
+	k.table.layAll(s, 1, k.read.Counts, ofAnswer)
+	k.arrows(s, k.laid.Counts, k.read.Counts)
+}
+
 // whole is the number above and what it has become under it.
 func (k *shifting) whole() *scene.Scene {
 	t, shown := &k.table, &scene.Scene{}
-	t.layAll(shown, 0, k.laid.Counts, k.own)
-	t.layAll(shown, 1, k.read.Counts, ofAnswer)
-	k.arrows(shown, k.laid.Counts, k.read.Counts)
+	k.end(shown)
 	k.digits(shown, len(k.shifts), nil)
 	s := t.base(k.rows())
 	finish(s, shown, k.posed())
