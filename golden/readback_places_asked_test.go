@@ -18,7 +18,7 @@ func (s sight) readAskedPlaces(t problems.Truth, of func(...scene.Role) *big.Rat
 	n := t.Numbers[0]
 	switch s.problem.Kind {
 	case arithmetic.InWords:
-		return both(agree("the number", of(scene.First), n), both(s.rowsAre("", n), s.readPeriods(n)))
+		return both(agree("the number", of(scene.First), n), both(both(s.rowsAre("", n), s.footIs(n)), both(s.readPeriods(n), s.readSaid(t.Name))))
 	case arithmetic.ExpandedForm:
 		return both(agree("the number", of(scene.First), n), both(s.readParts(n), s.footIs(n)))
 	case arithmetic.PlaceValue:
@@ -131,6 +131,21 @@ func (s sight) readPeriods(n *big.Rat) error {
 	}
 	if !slices.Equal(got, want) {
 		return fmt.Errorf("the periods are %v, not %v", got, want)
+	}
+	return nil
+}
+
+// readSaid: the words beside the numbers, one period after another, are the name of
+// the number. Nothing is said for a period without counters.
+func (s sight) readSaid(name string) error {
+	var said []string
+	for _, t := range s.Texts {
+		if t.Anchor == "start" && t.Words != "(nothing to say)" {
+			said = append(said, t.Words)
+		}
+	}
+	if got := strings.Join(said, " "); got != name {
+		return fmt.Errorf("it is said %q, not %q", got, name)
 	}
 	return nil
 }

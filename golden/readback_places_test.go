@@ -94,6 +94,10 @@ func (s sight) evenCounters(columns []measure.Rect) error {
 		var xs []int
 		for _, counter := range s.Circles {
 			if counter.X > c.X && counter.X < c.Right() {
+				// They stand on the middle of the column, or as far to both sides.
+				if off := 2 * (counter.X - (c.X + c.W/2)) % (least + 5); min(max(off, -off), least+5-max(off, -off)) > 1 {
+					return fmt.Errorf("the counter at %d stands out of line", counter.X)
+				}
 				xs, ys = append(xs, counter.X), append(ys, counter.Y)
 			}
 		}

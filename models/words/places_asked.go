@@ -113,7 +113,7 @@ func PlacesDescPeriod(m arithmetic.SayPeriod) string {
 }
 
 // PlacesDescSaid says in a description how a number is said.
-func PlacesDescSaid(n int64) string { return "It is said “" + Name(n) + "”." }
+func PlacesDescSaid(n int64) string { return arithmetic.Grouped(n) + " is said “" + Name(n) + "”." }
 
 // PlacesHowSaid asks for the name of a number.
 func PlacesHowSaid() string { return "How do you say it?" }
