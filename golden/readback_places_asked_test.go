@@ -74,8 +74,8 @@ func (s sight) tips() (list []measure.Point) {
 	return list
 }
 
-// under is the place of the column whose middle is at x; -1 when there is none.
-func (s sight) under(x int) int {
+// columnAt is the place of the column whose middle is at x; -1 when there is none.
+func (s sight) columnAt(x int) int {
 	return slices.IndexFunc(s.tableColumns(), func(c measure.Rect) bool { return c.X+c.W/2 == x })
 }
 
@@ -96,11 +96,11 @@ func (s sight) readTenTimes() error {
 	if len(tips) == 0 {
 		return nil
 	}
-	to := s.under(tips[0].X)
+	to := s.columnAt(tips[0].X)
 	from := -1
 	for _, p := range s.Paths {
 		if !p.Closed && len(p.Points) == 4 {
-			from = s.under(p.Points[0].X)
+			from = s.columnAt(p.Points[0].X)
 		}
 	}
 	if len(tips) != 1 || from < 0 || to != from+1 || from != lit && to != lit || !s.Says("10 times") {
@@ -202,7 +202,7 @@ func (s sight) readSlants(far int) error {
 		return fmt.Errorf("%d arrows with %d heads from %d columns", len(starts), len(tips), used)
 	}
 	for i, x := range starts {
-		if from, to := s.under(x), s.under(tips[i].X); from < 0 || to != from+far {
+		if from, to := s.columnAt(x), s.columnAt(tips[i].X); from < 0 || to != from+far {
 			return fmt.Errorf("an arrow leads from the place %d to the place %d, not %d places on", from, to, far)
 		}
 	}
