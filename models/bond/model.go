@@ -104,22 +104,22 @@ func tell(p arithmetic.Problem) telling.Telling {
 	case arithmetic.FactFamily:
 		w, err := arithmetic.Family(p)
 		add := must(w, err).Moves[2].(arithmetic.AddParts)
-		return withCounters(tellFamily(w), add.Whole.N)
+		return withCounters(tellFamily(w), 3, add.Whole.N)
 	case arithmetic.WaysToMake:
 		w, err := arithmetic.Ways(p)
 		n, _ := must(w, err).Answer.Number.Int64()
-		return withCounters(tellWays(w), n)
+		return withCounters(tellWays(w), 3, n)
 	case arithmetic.ExpandedForm:
 		w, err := arithmetic.TensAndOnes(p)
 		n, _ := must(w, err).Answer.Number.Int64()
-		return withCounters(tellPlaces(w), n)
+		return withCounters(tellPlaces(w), 3, n)
 	}
 	if w, err := arithmetic.MakeTen(p); err == nil {
 		n, _ := w.Answer.Number.Int64()
-		return withCounters(tellTen(w), n)
+		return withCounters(tellTen(w), 4, n)
 	}
 	w, plan, err := arithmetic.PartWhole(p)
-	return withCounters(tellPartWhole(must(w, err), plan), plan.Whole.N)
+	return withCounters(tellPartWhole(must(w, err), plan), 3, plan.Whole.N)
 }
 
 func must(w arithmetic.Working, err error) arithmetic.Working {
@@ -129,9 +129,9 @@ func must(w arithmetic.Working, err error) arithmetic.Working {
 	return w
 }
 
-// withCounters lays out counters where they can be counted, and cards beyond.
-func withCounters(t telling.Telling, n int64) telling.Telling {
-	t.Pieces = []telling.Piece{{Name: words.BondCards, Count: 3}}
+// withCounters lays out plates, and counters where they can be counted.
+func withCounters(t telling.Telling, plates, n int64) telling.Telling {
+	t.Pieces = []telling.Piece{{Name: words.BondPlates(plates), Count: plates}}
 	if n > 0 && n <= mostCounters {
 		t.Pieces = append(t.Pieces, telling.Piece{Name: words.Things(words.Counters, n), Count: n})
 	}

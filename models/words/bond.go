@@ -8,11 +8,11 @@ import (
 	"modeler/models/scene"
 )
 
-// The words of number bonds: a card for the whole and one for each part, with
+// The words of number bonds: a plate for the whole and one for each part, with
 // counters on them where they can be counted.
 
-// BondCards is what the hands work with.
-const BondCards = "paper plate or card"
+// BondPlates is what the hands work with: plates for the whole and the parts.
+func BondPlates(n int64) string { return plural("paper plate", n) }
 
 // ErrBondOther and ErrBondPlaces say what a number bond does not show.
 var (

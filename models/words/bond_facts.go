@@ -14,15 +14,15 @@ func FamilyPart(m arithmetic.LayAmount, add arithmetic.AddParts, times, counted 
 	}
 	t := Told{
 		Title: "Write the rows",
-		Hands: Say("Write ", amount(m.Amount), " on one card: that many rows."),
+		Hands: Say("Write ", amount(m.Amount), " on one plate: that many rows."),
 		Ask:   Say("Which number tells how many rows there are?"),
-		Desc:  scene.Same("One card says " + g(m.Amount.N) + ". The other card and the product are not filled yet."),
+		Desc:  scene.Same("One plate says " + g(m.Amount.N) + ". The other plate and the product are not filled yet."),
 	}
 	if m.At == 1 {
 		t.Title = "Write how many in a row"
-		t.Hands = Say("Write ", amount(m.Amount), " on the other card: that many in each row.")
+		t.Hands = Say("Write ", amount(m.Amount), " on the other plate: that many in each row.")
 		t.Ask = Say("Which number tells how many are in each row?")
-		t.Desc = scene.Same("Two cards say " + g(add.Parts[0].N) + " and " + g(add.Parts[1].N) + ". The product is not known yet.")
+		t.Desc = scene.Same("Two plates say " + g(add.Parts[0].N) + " and " + g(add.Parts[1].N) + ". The product is not known yet.")
 	}
 	return t
 }

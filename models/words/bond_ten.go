@@ -25,6 +25,9 @@ func TenLay(m arithmetic.LayAmount, s arithmetic.SplitNumber) Told {
 	if m.At == 1 {
 		t.Hands = Say("Put ", In(amount(m.Amount).Role, Count(m.Amount.N, "counter")), " on another plate.")
 		t.Ask = Say("Which of the two numbers is nearer to 10?")
+		if s.Kept == s.Split {
+			t.Ask = Say("Which of the two could you split to make a 10?")
+		}
 		first, second := s.Kept, s.Split
 		if s.At == 0 {
 			first, second = second, first

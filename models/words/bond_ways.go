@@ -87,7 +87,7 @@ func WaysTurn(m arithmetic.TurnWays, pairs [][2]int64) Told {
 	t := Told{
 		Title: "Turn each pair",
 		Hands: Say("Look at each row from the other side: the parts change places. There "+areIs(m.Pairs)+" ", In(scene.Result, Count(m.Pairs, "pair")), ", and "+Count(m.All, "way")+" when the order counts."),
-		Ask:   Say("Does " + g(last[0]) + " and " + g(last[1]) + " look different from the other side?"),
+		Ask:   Say("What do " + g(last[0]) + " and " + g(last[1]) + " look like from the other side?"),
 		Desc: scene.Telling{
 			Shown:  "There " + areIs(m.Pairs) + " " + Count(m.Pairs, "pair") + ": " + waysList(pairs) + ". Each can be turned.",
 			Hidden: "Each pair can be turned. How many pairs are there?",

@@ -2,7 +2,6 @@ package words
 
 import (
 	"modeler/arithmetic"
-	"modeler/fraction"
 	"modeler/models/scene"
 )
 
@@ -15,8 +14,18 @@ const (
 	DiagramTimes    = "times as many"
 )
 
-func DiagramParts(n int64) string  { return plural("equal part", n) }
 func DiagramGroups(n int64) string { return plural("group", n) }
+
+// DiagramParts leaves out that a single part is equal to itself.
+func DiagramParts(n int64) string {
+	if n == 1 {
+		return "part"
+	}
+	return "equal parts"
+}
+
+// equalParts is "4 equal parts", or "1 part".
+func equalParts(n int64) string { return g(n) + " " + DiagramParts(n) }
 
 // DiagramUnit lays one part.
 func DiagramUnit(m arithmetic.LayAmount, plan arithmetic.EqualBars) Told {
@@ -40,7 +49,7 @@ func DiagramCopy(m arithmetic.CopyBar, plan arithmetic.EqualBars) Told {
 		Title: "Lay " + g(m.Count.N) + " parts",
 		Hands: Say("Lay ", amount(m.Count), " such strips end to end. The whole length is not known yet."),
 		Ask:   Say("How many strips must there be, all of one length?"),
-		Desc:  scene.Same("A bar of " + Count(m.Count.N, "equal part") + ", " + g(m.Size.N) + " in each. The whole is not known yet."),
+		Desc:  scene.Same("A bar of " + equalParts(m.Count.N) + ", " + g(m.Size.N) + " in each. The whole is not known yet."),
 	}
 	if m.Count.N == 1 {
 		t.Title = "Count the parts"
@@ -55,12 +64,16 @@ func DiagramCopy(m arithmetic.CopyBar, plan arithmetic.EqualBars) Told {
 
 // DiagramTotal finds the total of the parts.
 func DiagramTotal(m arithmetic.AddEqualBars, plan arithmetic.EqualBars) Told {
-	return Told{
+	t := Told{
 		Title: "Find the whole",
 		Hands: sentence(In(scene.First, Count(m.Count.N, "part")), " of ", amount(m.Size), " make ", amount(m.Total), ": ", amounts("×", m.Count, m.Size), " = ", amount(m.Total)),
 		Ask:   Say("How do you find the whole of so many equal parts?"),
 		Desc:  equalStory(plan, true),
 	}
+	if plan.Unit {
+		t.Title = "Find the larger one"
+	}
+	return t
 }
 
 // DiagramTotalFirst lays the bar that is cut or measured.
@@ -81,17 +94,17 @@ func DiagramTotalFirst(m arithmetic.LayWhole, plan arithmetic.EqualBars) Told {
 // DiagramCut cuts the bar in equal parts.
 func DiagramCut(m arithmetic.CutBar, plan arithmetic.EqualBars) Told {
 	t := Told{
-		Title: "Cut it into " + Count(m.Count.N, "equal part"),
-		Hands: Say("Fold the strip into ", In(amount(m.Count).Role, Count(m.Count.N, "equal part")), ". How much each part is, is not known yet."),
+		Title: "Cut it into " + equalParts(m.Count.N),
+		Hands: Say("Fold the strip into ", In(amount(m.Count).Role, equalParts(m.Count.N)), ". How much is in each is not known yet."),
 		Ask:   Say("How many equal parts must there be?"),
-		Desc:  scene.Same("A bar for " + g(m.Total.N) + " in " + Count(m.Count.N, "equal part") + ". How much is each part?"),
+		Desc:  scene.Same("A bar for " + g(m.Total.N) + " in " + equalParts(m.Count.N) + ". How much is each part?"),
 	}
 	if m.Count.N == 1 {
 		t.Title = "Keep it in one part"
 		t.Hands = Say("Leave the strip in ", amount(m.Count), " part.")
 	}
 	if plan.Left > 0 {
-		t.Hands = Say("Mark ", In(amount(m.Count).Role, Count(m.Count.N, "equal part")), " on the strip, as long as whole numbers allow. What is left over stays apart.")
+		t.Hands = Say("Mark ", In(amount(m.Count).Role, equalParts(m.Count.N)), " on the strip, each as large as whole numbers allow. What is left over stays apart.")
 	}
 	if plan.Unit {
 		t.Hands = Say(t.Hands, " One of them is the smaller number.")
@@ -107,22 +120,19 @@ func DiagramSize(m arithmetic.FindSize, plan arithmetic.EqualBars) Told {
 		Ask:   Say("How do you find one part when you know the whole?"),
 		Desc:  equalStory(plan, false),
 	}
+	if plan.Unit {
+		t.Title = "Find the smaller one"
+		t.Hands = Say("Share ", amount(m.Total), " equally among the parts. Each part is ", amount(m.Size), ", and so is the smaller number.")
+	}
 	if m.Left > 0 {
-		t.Hands = Say(t.Hands, " ", In(scene.First, g(m.Left)), isLeft(m.Left), " left over.")
+		t.Hands = Say(t.Hands, " ", In(scene.First, g(m.Left)), " "+areIs(m.Left), " left over.")
 	}
 	if plan.Taken > 0 {
 		t.Hands = Say("Share ", amount(m.Total), " equally among the parts. Each part is "+g(m.Size.N)+".")
-		bar := "A bar for " + g(m.Total.N) + " in " + Count(m.Count.N, "equal part")
+		bar := "A bar for " + g(m.Total.N) + " in " + equalParts(m.Count.N)
 		t.Desc = scene.Telling{Shown: bar + ", " + g(m.Size.N) + " in each.", Hidden: bar + ". Each part is worked out first."}
 	}
 	return t
-}
-
-func isLeft(n int64) string {
-	if n == 1 {
-		return " is"
-	}
-	return " are"
 }
 
 // DiagramMarkUnit marks one part of the known size.
@@ -157,7 +167,7 @@ func DiagramCount(m arithmetic.FindCount, plan arithmetic.EqualBars) Told {
 		t.Ask = Say("How many strips of " + g(m.Size.N) + " make " + g(m.Total.N) + "?")
 	}
 	if m.Left > 0 {
-		t.Hands = Say(t.Hands, " ", In(scene.First, g(m.Left)), isLeft(m.Left), " left over.")
+		t.Hands = Say(t.Hands, " ", In(scene.First, g(m.Left)), " "+areIs(m.Left), " left over.")
 	}
 	return t
 }
@@ -184,56 +194,4 @@ func DiagramTake(m arithmetic.TakeBars, plan arithmetic.EqualBars) Told {
 		Ask:   Say("How many of the parts does the fraction ask for?"),
 		Desc:  equalStory(plan, false),
 	}
-}
-
-// DiagramEqual describes the whole story of equal parts.
-func DiagramEqual(p arithmetic.Problem, plan arithmetic.EqualBars, scaled bool) scene.Telling {
-	t := equalStory(plan, p.Kind == arithmetic.Product)
-	if !scaled {
-		t.Shown, t.Hidden = t.Shown+" It is not to scale.", "It is not to scale. "+t.Hidden
-	}
-	return t
-}
-
-// equalStory describes equal parts with their answer and without it. laid says that
-// the parts are known and the total asked.
-func equalStory(plan arithmetic.EqualBars, laid bool) scene.Telling {
-	n, size, total := plan.Count, plan.Size, plan.Total
-	parts := Count(n.N, "equal part")
-	if plan.Taken > 0 {
-		f := fraction.Must(plan.Taken, n.N).String() + " of " + g(total.N)
-		bar := "A bar for " + g(total.N) + " in " + parts
-		took := Count(plan.Taken, "part") + " of them " + areIs(plan.Taken) + " marked"
-		return scene.Telling{
-			Shown:  bar + ", " + g(size.N) + " in each. " + took + ": " + f + " is " + g(plan.Sum) + ".",
-			Hidden: bar + ". " + took + ". What is " + f + "?",
-		}
-	}
-	if plan.Unit {
-		bars := "A bar for " + g(size.N) + " and under it a bar for " + g(total.N) + ", " + g(n.N) + " times as long."
-		t := scene.Telling{Shown: bars}
-		switch {
-		case laid:
-			t.Hidden = "A bar for " + g(size.N) + " and under it one that is " + g(n.N) + " times as long. What is its number?"
-		case n.Nth == arithmetic.Asked:
-			t.Hidden = "A bar for " + g(size.N) + " and under it a bar for " + g(total.N) + ". How many times as long is it?"
-		default:
-			t.Hidden = "A bar for " + g(total.N) + " in " + parts + ". The bar above it is as long as one part. What is its number?"
-		}
-		return t
-	}
-	t := scene.Telling{Shown: "A bar for " + g(total.N) + " in " + parts + ", " + g(size.N) + " in each"}
-	if plan.Left > 0 {
-		t.Shown += ", and " + g(plan.Left) + " left over"
-	}
-	t.Shown += "."
-	switch {
-	case laid:
-		t.Hidden = "A bar of " + parts + ", " + g(size.N) + " in each. How much is the whole?"
-	case n.Nth == arithmetic.Asked:
-		t.Hidden = "A bar for " + g(total.N) + ". One group of " + g(size.N) + " is marked off. How many such groups does it make?"
-	default:
-		t.Hidden = "A bar for " + g(total.N) + " in " + parts + ". How much is each part?"
-	}
-	return t
 }
