@@ -34,6 +34,7 @@ var readings = map[string]readers{
 	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
 	"number-bond":       {readBond, stepsOfBond, false},
 	"place-value-table": {readPlaces, stepsOfPlaces, true},
+	"ten-frames":        {readFrames, stepsOfFrames, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
 }
 

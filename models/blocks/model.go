@@ -35,9 +35,30 @@ var Model = &telling.Model{
 		"14 - 6",
 	},
 	Fits: fits,
-	Turn: telling.LeadsFor(arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim),
+	Turn: turn,
 	Tell: tell,
 }
+
+// leads is the turn of blocks whatever the numbers.
+var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim)
+
+// turn leaves the smallest numbers to things that are counted one by one.
+func turn(p arithmetic.Problem) int {
+	first, second, _ := p.Operands()
+	if n, ok := p.Left.(arithmetic.Number); ok && p.Kind == arithmetic.Show {
+		first = n
+	}
+	a, _ := first.Int64()
+	b, _ := second.Int64()
+	tiny := max(a, b) <= small && (p.Kind != arithmetic.Addition || a+b <= small)
+	if tiny && leads(p) == telling.Leads {
+		return telling.Follows
+	}
+	return leads(p)
+}
+
+// small is the largest number that is told with single things.
+const small = 20
 
 // largest is the largest number: above it there is no block to trade for.
 const largest = 9_999
