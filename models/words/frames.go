@@ -9,7 +9,7 @@ import (
 const Frame = "ten frame"
 
 // FramesQuestion is what a picture asks in place of the number that it shows.
-const FramesQuestion = "Which number do the counters show?"
+const FramesQuestion = "Which number is this?"
 
 // TenFrames is a lesson with counters in ten frames.
 type TenFrames struct {
