@@ -134,6 +134,18 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 func askedSecrets(p Picture) (list []string, asked bool) {
 	t := p.Truth
 	switch p.Problem.Kind {
+	case arithmetic.PlaceValue:
+		worth := arithmetic.Grouped(t.Value.Num().Int64())
+		if worth == p.Problem.Left.String() {
+			break
+		}
+		list = []string{"= " + worth, "worth " + worth, "worth " + nameOf(worth)}
+		if worth[0] != '0' && worth[0] != '1' { // a place is 10 times the next, and 1 ten stands in it
+			list = append(list, worth, nameOf(worth))
+		}
+		if len(worth) == 1 {
+			list = list[:3]
+		}
 	case arithmetic.InWords:
 		if t.Numbers[0].Cmp(big.NewRat(20, 1)) > 0 {
 			list = []string{t.Name}

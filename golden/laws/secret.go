@@ -3,6 +3,7 @@ package laws
 import (
 	"fmt"
 	"math/big"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -202,11 +203,14 @@ func Hiding(p Picture) error {
 			continue
 		}
 		if m, number := markOf(t); !number || !onScale(marks, m) || t.Bold {
-			texts = append(texts, label(t))
+			texts = append(texts, spoken(t))
 		}
 	}
 	for _, secret := range secrets(p) {
 		for _, text := range texts {
+			if p.Problem.Kind == arithmetic.Expression {
+				text = rowsOf.ReplaceAllString(text, "rows of") // so many lie there, which is not what is asked
+			}
 			if tells(text, secret) {
 				return fmt.Errorf("%q gives %q away", text, secret)
 			}
@@ -236,6 +240,9 @@ func Unanswered(p Picture) error {
 	}
 	return nil
 }
+
+// rowsOf is how many rows lie there.
+var rowsOf = regexp.MustCompile(`[0-9,]+ rows? of`)
 
 // tells is says, but leaves out the count of a place: that
 // "1 ten and 3 ones" lie there does not tell that the answer is 3, nor does "3 of

@@ -39,11 +39,12 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 	t.Within = append(within(p.Left, false), within(p.Right, false)...)
 	switch p.Kind {
 	case arithmetic.Missing:
-		if holdsUnknown(p.Left) {
-			t.Value = solve(p.Left, value(p.Right))
-		} else {
-			t.Value = solve(p.Right, value(p.Left))
+		open, known := p.Left, p.Right
+		if !holdsUnknown(open) {
+			open, known = known, open
 		}
+		t.Value = solve(open, value(known))
+		t.Within = append(t.Within, value(known))
 	case arithmetic.Claim, arithmetic.Comparison:
 		t.Sides = []*big.Rat{value(p.Left), value(p.Right)}
 		t.Order = t.Sides[0].Cmp(t.Sides[1])
