@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"math/big"
 	"slices"
+	"strings"
 
 	"modeler/golden/measure"
 	"modeler/golden/problems"
@@ -86,11 +87,16 @@ func (s sight) alike(list []block, factors []*big.Rat) error {
 			return err
 		}
 	}
+	for _, text := range s.Texts {
+		if n, ok := strings.CutSuffix(strings.TrimSuffix(text.Words, "s"), " block"); ok && text.Y > list[0].Bottom() && text.Y < list[len(list)-1].Bottom()+60 && n != factors[0].RatString() {
+			return fmt.Errorf("%s blocks over %q", factors[0].RatString(), text.Words)
+		}
+	}
 	first := list[0]
 	named := func(m measure.Mark, v *big.Rat) bool { return m.Value.Cmp(v) == 0 }
 	over, beside := false, false
 	for _, m := range s.bare() {
-		over = over || m.Y < first.Y && m.X > first.X && m.X < first.Right() && named(m, factors[2])
+		over = over || m.Y < first.Y && m.Y > first.Y-60 && m.X > first.X && m.X < first.Right() && named(m, factors[2])
 		beside = beside || m.X < first.X && m.Y > first.Y-20 && m.Y < first.Bottom()+20 && named(m, factors[1])
 	}
 	if !over || !beside {
@@ -109,6 +115,17 @@ func readBlocksClaim(s sight, t problems.Truth) error {
 	n := int(left[0].Num().Int64())
 	if len(list) < n {
 		return fmt.Errorf("%d blocks", len(list))
+	}
+	for i, b := range list {
+		other := scene.Second
+		if i >= n {
+			other = scene.First
+		}
+		for _, c := range s.Circles {
+			if s.is(c.Paint, other) && b.Contains(measure.Box{X: c.X, Y: c.Y}) {
+				return errors.New("a counter lies in a block of the other side")
+			}
+		}
 	}
 	if err := s.alike(list[:n], left); err != nil || len(list) == n {
 		return err

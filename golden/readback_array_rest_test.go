@@ -34,6 +34,9 @@ func (s sight) withoutStrips() (sight, int) {
 // is marked of all of them is what a row gets.
 func (s sight) readStrips(top int, t problems.Truth) error {
 	var strips, marked []measure.Face
+	inside := func(m measure.Face) bool {
+		return slices.ContainsFunc(strips, func(f measure.Face) bool { return f.Contains(m.Box) })
+	}
 	for _, f := range s.Faces() {
 		switch {
 		case f.Y < top:
@@ -42,6 +45,14 @@ func (s sight) readStrips(top int, t problems.Truth) error {
 		case f.Fill == s.paint[scene.Tray][0]:
 			strips = append(strips, f)
 		}
+	}
+	for i, f := range strips {
+		if i > 0 && (f.W != strips[i-1].W && f.Y == strips[i-1].Y || f.H != strips[0].H) {
+			return errors.New("the strips are not of one size")
+		}
+	}
+	if slices.ContainsFunc(marked, func(m measure.Face) bool { return !inside(m) }) {
+		return errors.New("a part lies on no strip")
 	}
 	parts := int64(10)
 	if s.problem.Rest == arithmetic.AsPart {
@@ -63,6 +74,9 @@ func (s sight) readStrips(top int, t problems.Truth) error {
 			for _, m := range marked {
 				if f.Contains(m.Box) {
 					on += int64(m.Cells())
+					if m.W*int(parts) != f.W*m.Cells() || m.H != f.H {
+						return fmt.Errorf("%d of %d parts of a strip are %d of %d units long", m.Cells(), parts, m.W, f.W)
+					}
 				}
 			}
 			if s.problem.Rest == arithmetic.AsPart && on != 1 {
@@ -126,14 +140,14 @@ func (s sight) readRoundedUp(t problems.Truth) error {
 			foot = line
 		}
 	}
-	var found []*big.Rat
+	up := new(big.Int).Add(t.Quotient, big.NewInt(1))
+	g := func(n *big.Int) string { return arithmetic.Grouped(n.Int64()) }
+	want := []string{g(t.Numbers[0].Num()), "÷", g(t.Numbers[1].Num()), "=", g(t.Quotient), "r", g(t.Remainder), "→", g(up)}
+	var found []string
 	for _, w := range foot {
-		if v, ok := w.Value(); ok {
-			found = append(found, v)
-		}
+		found = append(found, w.Text)
 	}
-	want := []*big.Rat{t.Numbers[0], t.Numbers[1], new(big.Rat).SetInt(t.Quotient), new(big.Rat).SetInt(t.Remainder), new(big.Rat).SetInt(new(big.Int).Add(t.Quotient, big.NewInt(1)))}
-	if !slices.EqualFunc(found, want, func(a, b *big.Rat) bool { return a.Cmp(b) == 0 }) {
+	if !slices.Equal(found, want) {
 		return fmt.Errorf("%v at the foot, not %v", found, want)
 	}
 	return nil

@@ -153,6 +153,11 @@ func readPrime(s sight, t problems.Truth) error {
 	if s.unscaled() {
 		return s.readPairNames(pairsOf(t), true)
 	}
+	for _, f := range s.pieces() {
+		if n := t.Numbers[0].Num().Int64(); !s.is(f.Paint, scene.First) || int64(f.Cells()) != n {
+			return fmt.Errorf("an array of %d squares for %d", f.Cells(), n)
+		}
+	}
 	return s.readPairs(pairsOf(t))
 }
 
@@ -212,7 +217,14 @@ func readFamilyArray(s sight, t problems.Truth) error {
 	if !over || !beside {
 		return errors.New("the sides of the array are not named")
 	}
-	return nil
+	rows, cols := t.Numbers[0].Num().Int64(), t.Numbers[1].Num().Int64()
+	if len(s.Circles) == 0 {
+		return nil // squared paper, which was counted
+	}
+	if c, r, full := measure.Lattice(s.Circles); !full || int64(r) != rows || int64(c) != cols {
+		return fmt.Errorf("%d rows and %d columns for %d rows of %d", r, c, rows, cols)
+	}
+	return s.overAndBeside(s.Circles, rows, cols)
 }
 
 // readFamily: the array and all facts about it.

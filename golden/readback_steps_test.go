@@ -182,7 +182,7 @@ func (s sight) readSharing(t problems.Truth) error {
 		}
 	}
 	waits, said := s.waiting()
-	if ruled && said && in > 0 && in+waits == all.Num().Int64() {
+	if ruled && said && in > 0 && in+waits == all.Num().Int64() && s.bowl() {
 		return nil // those that wait are not drawn one by one
 	}
 	if ruled && in > waits && !s.unscaled() {
@@ -192,13 +192,21 @@ func (s sight) readSharing(t problems.Truth) error {
 		return errUnread
 	}
 	// Too many to draw each: the parts by their names, and what is said to wait.
+	facts := 0
 	for _, st := range s.Statements() {
 		if len(st) == 5 && st[1].Text == "×" && st[3].Text == "=" {
 			v, _ := st[4].Value()
 			waits += v.Num().Int64()
+			facts++
 		}
 	}
+	if facts > 0 && len(s.pieces()) != facts {
+		return fmt.Errorf("%d parts with %d facts under them", len(s.pieces()), facts)
+	}
 	if a, err := s.readArea(); err == nil {
+		if len(a.parts) > 0 && len(a.parts) != len(a.faces) {
+			return errors.New("a part has no number, or is not there")
+		}
 		for _, p := range a.parts {
 			waits += p
 		}
@@ -206,6 +214,13 @@ func (s sight) readSharing(t problems.Truth) error {
 		return err
 	}
 	return agree("what is in the rows and what is left", whole(waits), all)
+}
+
+// bowl reports whether there is a bowl of things that are not drawn one by one.
+func (s sight) bowl() bool {
+	return slices.ContainsFunc(s.Paths, func(p measure.Path) bool {
+		return p.Closed && len(p.Points) == 4 && s.is(p.Paint, scene.First)
+	})
 }
 
 // waiting is how many things the picture says are still to be placed.

@@ -49,6 +49,9 @@ func Counting(p Picture) error {
 			return fmt.Errorf("what belongs to %s adds up to %s, not to %s", of, sum.RatString(), list[0].RatString())
 		}
 	}
+	if kind := p.Problem.Kind; (kind == arithmetic.Factors || kind == arithmetic.Primality) && len(sums) > 0 && sums[scene.OfFirst] == nil {
+		return errors.New("nothing belongs to the one number of the problem")
+	}
 	if len(sums) == 0 && !zero && !p.Hidden {
 		return errors.New("nothing in the picture is worth anything")
 	}

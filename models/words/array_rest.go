@@ -1,6 +1,8 @@
 package words
 
 import (
+	"strings"
+
 	"modeler/arithmetic"
 	"modeler/models/scene"
 )
@@ -59,7 +61,7 @@ func (a ArrayShare) Cut(m arithmetic.CutRest, read arithmetic.ReadSide, parts []
 		hands = Say("A row takes "+g(m.Parts)+", and "+g(m.Left)+is, share, " of it. That makes ", all, " rows"+last+".")
 	}
 	desc = a.Story(read, parts)
-	desc.Shown += " " + hands.String()
+	desc.Shown += " " + strings.Replace(hands.String(), last, "", 1)
 	return title, hands, ask, desc
 }
 
