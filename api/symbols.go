@@ -64,5 +64,8 @@ func hundredths(b notation.Block) int {
 	for _, c := range columns {
 		sum += c
 	}
+	for _, l := range b.Beside {
+		sum = max(sum, wide(l))
+	}
 	return sum
 }

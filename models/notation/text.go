@@ -24,6 +24,9 @@ func (b Block) Text() string {
 			}
 			out = append(out, strings.Repeat("─", total))
 		}
+		if over := l.over(widths); over != "" {
+			out = append(out, over)
+		}
 		var row strings.Builder
 		for c, t := range l {
 			if c > 0 {
@@ -40,7 +43,34 @@ func (b Block) Text() string {
 		}
 		out = append(out, strings.TrimRight(row.String(), " "))
 	}
+	if len(b.Beside) > 0 {
+		if out[len(out)-1] != "" {
+			out = append(out, "")
+		}
+		out = append(out, Lines(b.Beside...).Text())
+	}
 	return strings.Join(out, "\n")
+}
+
+// over is the row of rules over the cells that have one, in one stroke where they
+// stand side by side; "" when none has.
+func (l Line) over(widths []int) string {
+	var row strings.Builder
+	for c, t := range l {
+		fill := " "
+		if t.Over {
+			fill = "─"
+		}
+		if c > 0 {
+			gap := " "
+			if t.Over && l[c-1].Over {
+				gap = "─"
+			}
+			row.WriteString(gap)
+		}
+		row.WriteString(strings.Repeat(fill, widths[c]))
+	}
+	return strings.TrimRight(row.String(), " ")
 }
 
 func (b Block) widths() []int {

@@ -21,6 +21,7 @@ type Columns struct {
 	Sign          string // "" for a comparison, which has no answer row
 	Top           int    // the largest place that has a column
 	First, Second arithmetic.Counts
+	More          []arithmetic.Counts             // the numbers under these two, of a sum of a list
 	above         [arithmetic.PlaceNames][]string // small digits, the lowest first
 	replaced      [arithmetic.PlaceNames]bool     // whether they replace what is below them
 	raised        [arithmetic.PlaceNames]bool     // places with ten more, in the writing of equal additions
@@ -75,8 +76,14 @@ func (c *Columns) Block() notation.Block {
 				t.Struck, t.Role = true, scene.Gone
 			}
 			return t
-		}),
-		c.line(c.Sign, func(power int) notation.Term { return c.digit(c.Second, power, scene.Second) }))
+		}))
+	for i, number := range append([]arithmetic.Counts{c.Second}, c.More...) {
+		sign := ""
+		if i == len(c.More) {
+			sign = c.Sign
+		}
+		b.Lines = append(b.Lines, c.line(sign, func(power int) notation.Term { return c.digit(number, power, scene.Second) }))
+	}
 	if c.Sign == "" {
 		return b
 	}
