@@ -121,7 +121,7 @@ func AddListByPlace(p Problem) (Working, error) {
 // trades go on until no place has ten.
 func (w *Working) gather(top int, bring func(power int, carried int64, on *Counts) Move) {
 	var on Counts
-	for power := 0; power <= top || on[power] >= 10; power++ {
+	for power := 0; power < PlaceNames && (power <= top || on[power] >= 10); power++ {
 		if power <= top {
 			w.Moves = append(w.Moves, bring(power, on[power], &on))
 		}
