@@ -67,7 +67,13 @@ func (p Picture) bothDrawn(sums map[scene.Of]*big.Rat, want map[scene.Of][]*big.
 		return nil
 	}
 	present := func(of scene.Of) bool { return sums[of] != nil || want[of] == nil || want[of][0].Sign() == 0 }
-	if !p.Hidden && sums[scene.OfAnswer] == nil && present(scene.OfFirst) != present(scene.OfSecond) {
+	first, second := scene.OfFirst, scene.OfSecond
+	_, isLeft := p.Problem.Left.(arithmetic.Operation)
+	_, isRight := p.Problem.Right.(arithmetic.Operation)
+	if isLeft && isRight {
+		first, second = scene.OfLeft, scene.OfRight
+	}
+	if !p.Hidden && sums[scene.OfAnswer] == nil && present(first) != present(second) {
 		return errors.New("only one of the two numbers is drawn")
 	}
 	return nil
