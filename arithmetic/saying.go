@@ -6,6 +6,7 @@ type SayPeriod struct {
 	Nth    int   // 0 for the ones, 1 for the thousands, 2 for the millions
 	Number int64 // from 0 to 999
 	Worth  int64
+	First  bool // the leftmost: of 0, the only period, zero is said
 }
 
 func (SayPeriod) move() {}
@@ -26,7 +27,7 @@ func SayByPeriods(p Problem) (Working, error) {
 	for nth := digits.Top() / 3; nth >= 0; nth-- {
 		unit := Power10(3 * nth)
 		number := v / unit % 1000
-		w.Moves = append(w.Moves, SayPeriod{nth, number, number * unit})
+		w.Moves = append(w.Moves, SayPeriod{nth, number, number * unit, nth == digits.Top()/3})
 	}
 	w.Moves = append(w.Moves, ReadOff{v, digits})
 	return w, nil

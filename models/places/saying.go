@@ -46,7 +46,7 @@ func tellSaid(p arithmetic.Problem) telling.Telling {
 			said++
 			k.light(step.Scene, move)
 			step.Symbols = notation.Lines(k.line(move, scene.Moved))
-			step.Title, step.Hands, step.Ask = words.PlacesSayPeriod(move, k.periods[0] == move)
+			step.Title, step.Hands, step.Ask = words.PlacesSayPeriod(move)
 			desc = words.Sentences(desc, words.PlacesDescPeriod(move))
 			hidden = words.Sentences(hidden, words.PlacesHowSaid())
 		case arithmetic.ReadOff:

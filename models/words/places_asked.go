@@ -72,23 +72,23 @@ func PlacesHowMuch() string { return "How much are they worth?" }
 // PeriodSaid is how the number of a period is said: four million, three hundred
 // five. Three zeros are not said.
 func PeriodSaid(m arithmetic.SayPeriod) string {
-	if m.Number == 0 && m.Nth > 0 || m.Number == 0 && m.Worth == 0 && m.Nth == 0 {
+	if m.Number == 0 && !m.First {
 		return "(nothing to say)"
 	}
 	return Name(m.Worth)
 }
 
-// PlacesSayPeriod tells how a period is said. first says that it is the leftmost.
-func PlacesSayPeriod(m arithmetic.SayPeriod, first bool) (title string, hands, ask Phrase) {
+// PlacesSayPeriod tells how a period is said.
+func PlacesSayPeriod(m arithmetic.SayPeriod) (title string, hands, ask Phrase) {
 	name := Period(m.Nth)
 	title = "Say the " + name
 	ask = Say("Which number stands in the three columns of the " + name + "?")
 	where := "Go on to the " + name
-	if first {
+	if m.First {
 		where = "Begin at the left, with the " + name
 	}
 	switch {
-	case m.Number == 0 && first:
+	case m.Number == 0 && m.First:
 		return title, Say("Nothing lies there, and we say ", In(scene.Moved, Name(0)), "."), ask
 	case m.Number == 0:
 		return title, Say(where + ". There are none, so say nothing."), ask
