@@ -13,6 +13,8 @@ type PanGroup struct {
 	Off   int64 // what is laid and taken off again: 9 − 4 leaves 5 and takes 4 off
 	Times int64 // of a product: so many equal groups make the count; 0 of others
 	Blank bool  // the unknown number, in a closed bag
+	Open  int   // brackets that open before it
+	Close int   // and that close after it
 }
 
 // Pan is one side of a statement as it lies on a pan.
@@ -160,6 +162,10 @@ func panGroups(e Expr) ([]PanGroup, error) {
 			return nil, err
 		}
 		right, err := panGroups(e.Right)
+		if o, is := e.Right.(Operation); is && o.Op == Add && err == nil {
+			right[0].Open++
+			right[len(right)-1].Close++
+		}
 		return append(left, right...), err
 	}
 	return nil, ErrNotOnBalance

@@ -147,6 +147,11 @@ func (b scales) named(pan int) error {
 	return nil
 }
 
+// spaced is an expression with brackets as words of their own.
+func spaced(text string) string {
+	return strings.NewReplacer("(", "( ", ")", " )").Replace(text)
+}
+
 // name is what is written on the front of a pan.
 func (b scales) name(pan int) string {
 	var list []measure.Word
@@ -183,7 +188,7 @@ func readBalance(s sight, t problems.Truth) error {
 
 func (b scales) readWeighed(t problems.Truth) error {
 	for i, side := range []arithmetic.Expr{b.problem.Left, b.problem.Right} {
-		if name := b.name(i); name != side.String() {
+		if name := b.name(i); name != spaced(side.String()) {
 			return fmt.Errorf("a pan is called %q and not %q", name, side)
 		}
 		if err := b.named(i); err != nil {
@@ -236,7 +241,7 @@ func (b scales) weigh(left, right *big.Rat) error {
 func (b scales) readFound(t problems.Truth) error {
 	for i, side := range []arithmetic.Expr{b.problem.Left, b.problem.Right} {
 		name := strings.ReplaceAll(side.String(), "?", arithmetic.Grouped(t.Value.Num().Int64()))
-		if b.name(i) != name {
+		if b.name(i) != spaced(name) {
 			return fmt.Errorf("a pan is called %q and not %q", b.name(i), name)
 		}
 		if err := b.named(i); err != nil {

@@ -203,6 +203,15 @@ func (s sight) readSharing(t problems.Truth) error {
 	if facts > 0 && len(s.pieces()) != facts {
 		return fmt.Errorf("%d parts with %d facts under them", len(s.pieces()), facts)
 	}
+	switch one := facts == 0 && len(s.pieces()) == 1; {
+	case one && s.unscaled() && s.problem.Kind == arithmetic.Division:
+		// A sketch of the lines that were dealt out: whole ones.
+		if left := all.Num().Int64() - waits; left > 0 && left%t.Numbers[1].Num().Int64() == 0 {
+			return nil
+		}
+	case one && !ruled && !s.unscaled():
+		waits += s.linesToScale()
+	}
 	if a, err := s.readArea(); err == nil {
 		if len(a.parts) > 0 && len(a.parts) != len(a.faces) {
 			return errors.New("a part has no number, or is not there")
@@ -214,6 +223,25 @@ func (s sight) readSharing(t problems.Truth) error {
 		return err
 	}
 	return agree("what is in the rows and what is left", whole(waits), all)
+}
+
+// linesToScale is how many things are in the lines that were dealt out, where they
+// are one area to scale beside the number of its rows or under that of its columns.
+func (s sight) linesToScale() int64 {
+	faces := s.pieces()
+	if len(faces) != 1 {
+		return 0
+	}
+	f := faces[0]
+	if rows := s.beside(f.Box, 1); rows != nil && f.H%int(rows[0]) == 0 {
+		unit := f.H / int(rows[0])
+		return rows[0] * int64(f.W/unit)
+	}
+	if cols := s.above(f.Box, 1); cols != nil && f.W%int(cols[0]) == 0 {
+		unit := f.W / int(cols[0])
+		return cols[0] * int64(f.H/unit)
+	}
+	return 0
 }
 
 // bowl reports whether there is a bowl of things that are not drawn one by one.

@@ -14,7 +14,6 @@ import (
 	"modeler/models/blocks"
 	"modeler/models/bond"
 	"modeler/models/diagram"
-	"modeler/models/frames"
 	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
@@ -31,7 +30,6 @@ type (
 // All lists the models in the order they are tried.
 var All = []*Model{
 	blocks.Model,
-	frames.Model,
 	array.Model,
 	bars.Model,
 	line.Model,

@@ -90,7 +90,7 @@ func (a *blocksClaim) place() {
 		p.laidIn(scene.Box{X: scene.Margin, Y: top, W: scene.PaperW - 2*scene.Margin, H: each}, largest)
 		a.places[i] = p
 		a.lines[i] = p.bottom + blockFoot + factsTall/2 - 6
-		top = a.lines[i] + factsTall/2 - scene.Margin/2
+		top = a.lines[i] + factsTall/2
 	}
 	// Both sides have things of one size.
 	if a.places[0].step != a.places[1].step || a.places[0].size != a.places[1].size {
@@ -107,7 +107,7 @@ func (a *blocksClaim) alike(size int) {
 		p := &a.places[i]
 		p.laidIn(scene.Box{X: scene.Margin, Y: top, W: scene.PaperW - 2*scene.Margin, H: each}, size)
 		a.lines[i] = p.bottom + blockFoot + factsTall/2 - 6
-		top = a.lines[i] + factsTall/2 - scene.Margin/2
+		top = a.lines[i] + factsTall/2
 	}
 }
 

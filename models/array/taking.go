@@ -70,7 +70,7 @@ func tellTaking(w arithmetic.Working, lines statement) telling.Telling {
 	}
 	t.Whole = &scene.Scene{Title: a.title, Desc: said.Story()}
 	a.draw(t.Whole, true, true)
-	telling.Equation(t.Whole, a.bottom(), a.asked, a.long)
+	telling.Equation(t.Whole, a.low(), a.asked, a.long)
 	return t
 }
 

@@ -236,6 +236,15 @@ func (a *taking) write(s *scene.Scene, role scene.Role, x, y int, anchor scene.A
 	s.Add(scene.Item{Shape: telling.OnPaper(t), Role: role, When: when})
 }
 
+// low is where a whole story ends: the fact that came before what was taken away
+// stands in the steps only.
+func (a *taking) low() int {
+	if a.first && (a.take.Lines == arithmetic.LastRows || a.take.Lines == arithmetic.LastOnes) && a.note() == "" {
+		return a.bottom() - factsTall
+	}
+	return a.bottom()
+}
+
 // leaves writes, under a last step, what is left.
 func (a *taking) leaves(s *scene.Scene) {
 	if !a.first {
@@ -249,10 +258,10 @@ func (a *taking) leaves(s *scene.Scene) {
 	a.write(s, scene.Hidden, scene.PaperW/2, y, scene.Centre, scene.Middle, scene.HiddenOnly, minus("?"))
 }
 
-// bottom is where the array and what stands under it end.
+// bottom is where the array and what stands under it end, in a step.
 func (a *taking) bottom() int {
 	y := a.box().Bottom() + 16
-	if a.take.Lines == arithmetic.LastCols || a.take.Lines != arithmetic.FirstRows {
+	if a.take.Lines != arithmetic.FirstRows {
 		y += factsTall
 	}
 	if a.note() != "" {

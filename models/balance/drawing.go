@@ -69,7 +69,7 @@ func (b *picture) addNames(s *scene.Scene, p loaded) {
 		}
 		line := groupLine(slot.PanGroup, role)
 		if slot.Blank && p.blank != "?" {
-			line = notation.Line{telling.Count(b.found, scene.Result)}
+			line = bracketed(notation.Line{telling.Count(b.found, scene.Result)}, slot.PanGroup)
 		}
 		s.Add(scene.Item{Shape: scene.Text{X: slot.x, Y: y, Size: scene.Middle, Runs: line.Runs()}, When: p.when})
 		if i > 0 {

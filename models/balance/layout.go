@@ -2,6 +2,7 @@ package balance
 
 import (
 	"slices"
+	"strings"
 
 	"modeler/arithmetic"
 	"modeler/models/notation"
@@ -195,17 +196,26 @@ func (l *layout) barsAt(x, times, each, off int) []spot {
 	return list
 }
 
-// groupLine is a group as it is written: 8, 9 − 4, 3 × 4.
+// groupLine is a group as it is written: 8, 9 − 4, 3 × 4, with the brackets that
+// open before it or close after it.
 func groupLine(g arithmetic.PanGroup, role scene.Role) notation.Line {
+	line := notation.Line{telling.Unknown()}
 	switch e := g.Expr.(type) {
 	case arithmetic.Number:
-		return telling.Numeral(e, role)
+		line = telling.Numeral(e, role)
 	case arithmetic.Operation:
 		a, _ := e.Left.(arithmetic.Number)
 		b, _ := e.Right.(arithmetic.Number)
-		return telling.Join(telling.Numeral(a, role), e.Op.String(), telling.Numeral(b, role))
+		line = telling.Join(telling.Numeral(a, role), e.Op.String(), telling.Numeral(b, role))
 	}
-	return notation.Line{telling.Unknown()}
+	return bracketed(line, g)
+}
+
+func bracketed(line notation.Line, g arithmetic.PanGroup) notation.Line {
+	first, last := &line[0], &line[len(line)-1]
+	first.Text = strings.Repeat("(", g.Open) + first.Text
+	last.Text += strings.Repeat(")", g.Close)
+	return line
 }
 
 // sideLine is a whole side as it is written, with something in the place of the
@@ -214,7 +224,7 @@ func sideLine(p arithmetic.Pan, role scene.Role, blank notation.Line) notation.L
 	links := make([]notation.Line, len(p.Groups))
 	for i, g := range p.Groups {
 		if links[i] = groupLine(g, role); g.Blank {
-			links[i] = blank
+			links[i] = bracketed(slices.Clone(blank), g)
 		}
 	}
 	return telling.Chain("+", links...)

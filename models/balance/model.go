@@ -18,7 +18,7 @@ var Model = &telling.Model{
 	Kinds: []arithmetic.Kind{arithmetic.Claim, arithmetic.Comparison, arithmetic.Missing},
 	Examples: []string{
 		"8 + 4 = ? + 5", "4 + 1 = 5 + 2", "8 + 6 = 6 + 8", "8 + ? = 11", "12 = ? + 5", "7 + ? = 9 + 6",
-		"3 × 4 = 12", "2 × 5 > 9 − 4", "compare 9 + 4 and 8 + 6", "2 + 3 + 4 = 9", "5 + ? = 3 × 4",
+		"3 × 4 = 12", "2 × 5 > 9 − 4", "compare 9 + 4 and 8 + 6", "2 + (3 + 4) = 2 + 3 + 4", "5 + ? = 3 × 4",
 		"48 + 27 = 27 + 48", "compare 6 × 8 and 45", "36 + ? = 50 + 8",
 	},
 	Fits: func(p arithmetic.Problem) error {
