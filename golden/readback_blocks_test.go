@@ -75,7 +75,7 @@ func readBlocks(s sight, t problems.Truth) error {
 	case arithmetic.Show, arithmetic.ExpandedForm:
 		return agree("the number", of(scene.First), t.Numbers[0])
 	case arithmetic.PlaceValue:
-		return s.readDigit(t)
+		return both(s.readDigit(t), s.readWorth(t))
 	case arithmetic.Addition:
 		both := func(role scene.Role) *big.Rat {
 			return sum(func(f measure.Face) bool { return s.is(f.Paint, role) || s.empty(f.Paint, role) })
