@@ -183,11 +183,13 @@ func (p *blockPlaces) squares(s *scene.Scene, k, x, y int, mark lit) {
 		}
 		grid(0, 0, rows, cols, role)
 	case mark(k, rows-1, 0): // the first column
-		grid(0, 0, rows, 1, scene.Moved)
 		grid(0, 1, rows, cols-1, p.role)
+		grid(0, 0, rows, 1, scene.Moved)
+		s.Draw(scene.Moved, scene.Bold, scene.Rect{X: x, Y: y, W: p.step, H: rows * p.step})
 	default: // the first row
-		grid(0, 0, 1, cols, scene.Moved)
 		grid(1, 0, rows-1, cols, p.role)
+		grid(0, 0, 1, cols, scene.Moved)
+		s.Draw(scene.Moved, scene.Bold, scene.Rect{X: x, Y: y, W: cols * p.step, H: p.step})
 	}
 }
 
