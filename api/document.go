@@ -103,30 +103,22 @@ func (d Document) JSON() []byte { return marshal(d) }
 
 // lesson serves /v1/lesson.json.
 func (s *Service) lesson(w http.ResponseWriter, r *http.Request) {
-	asked := r.URL.Path + "?" + r.URL.RawQuery
-	if r.Method != http.MethodPost {
-		if a := s.store.find(asked); a != nil {
-			a.write(w, r)
-			return
-		}
+	asked, sent := s.sendKept(w, r)
+	if sent {
+		return
 	}
 	q, err := given(r)
 	var a *answer
+	// The document has the problem as it was given, so it is kept as that.
+	key := "lesson\n" + q["model"] + "\n" + q["problem"]
 	if err == nil {
-		// The document has the problem as it was given, so it is kept as that.
-		a, err = s.store.get("lesson\n"+q["model"]+"\n"+q["problem"], func() (*answer, error) { return lessonAnswer(q) })
+		a, err = s.store.get(key, func() (*answer, error) { return lessonAnswer(q) })
 	}
-	switch {
-	case err != nil:
+	if err != nil {
 		troubled(err).refuse(w, r)
-	case r.Method == http.MethodPost:
-		posted := *a
-		posted.life = never
-		posted.write(w, r)
-	default:
-		s.store.alias(asked, "lesson\n"+q["model"]+"\n"+q["problem"])
-		a.write(w, r)
+		return
 	}
+	s.send(w, r, a, asked, key)
 }
 
 func lessonAnswer(q query) (*answer, error) {

@@ -241,12 +241,9 @@ var pictureKinds = map[string]string{"svg": "image/svg+xml", "png": "image/png",
 // picture serves /v1/picture.svg, .png and .txt.
 func (s *Service) picture(format string) http.HandlerFunc {
 	return func(w http.ResponseWriter, r *http.Request) {
-		asked := r.URL.Path + "?" + r.URL.RawQuery
-		if r.Method != http.MethodPost {
-			if a := s.store.find(asked); a != nil {
-				a.write(w, r)
-				return
-			}
+		asked, sent := s.sendKept(w, r)
+		if sent {
+			return
 		}
 		q, err := given(r)
 		p, perr := ReadPicture(q.value)
@@ -259,23 +256,18 @@ func (s *Service) picture(format string) http.HandlerFunc {
 		}
 		var a *answer
 		if err == nil {
-			a, err = s.drawn(p, asked, r)
+			a, err = s.drawn(p, r)
 		}
-		switch {
-		case err == nil && r.Method == http.MethodPost:
-			posted := *a
-			posted.life = never // what is kept goes by the address, which does not have it all
-			posted.write(w, r)
-		case err == nil:
-			a.write(w, r)
-		default:
-			t := troubled(err)
-			if format == "txt" || r.Method == http.MethodPost || word(q["errors"]) == "status" || t.Status == http.StatusServiceUnavailable {
-				t.refuse(w, r)
-				return
-			}
-			t.draw(w, r, p)
+		if err == nil {
+			s.send(w, r, a, asked, a.location)
+			return
 		}
+		t := troubled(err)
+		if format == "txt" || r.Method == http.MethodPost || word(q["errors"]) == "status" || t.Status == http.StatusServiceUnavailable {
+			t.refuse(w, r)
+			return
+		}
+		t.draw(w, r, p)
 	}
 }
 
@@ -298,7 +290,7 @@ func (t *Trouble) draw(w http.ResponseWriter, r *http.Request, p Picture) {
 // drawn is the answer with the picture: the one that is kept, or one with nothing
 // in it for a client that has it, for which reading the problem is all the work
 // there is, or else a new one.
-func (s *Service) drawn(p Picture, asked string, r *http.Request) (*answer, error) {
+func (s *Service) drawn(p Picture, r *http.Request) (*answer, error) {
 	read, err := models.Read(p.Problem)
 	if err != nil {
 		return nil, err
@@ -318,7 +310,7 @@ func (s *Service) drawn(p Picture, asked string, r *http.Request) (*answer, erro
 			return &a, nil
 		}
 	}
-	made, err := s.store.get(url, func() (*answer, error) {
+	return s.store.get(url, func() (*answer, error) {
 		if p.Format == "png" {
 			done, ok := s.turn()
 			if !ok {
@@ -333,10 +325,6 @@ func (s *Service) drawn(p Picture, asked string, r *http.Request) (*answer, erro
 		a.body = body
 		return &a, nil
 	})
-	if err == nil && r.Method != http.MethodPost {
-		s.store.alias(asked, url)
-	}
-	return made, err
 }
 
 func busy() *Trouble {

@@ -88,3 +88,30 @@ func (s *Service) turn() (done func(), ok bool) {
 	}
 	return func() { <-s.drawing }, true
 }
+
+// sendKept sends the answer that is kept for this very request, if there is one.
+// What comes with POST is not in the address, so nothing is kept for it.
+func (s *Service) sendKept(w http.ResponseWriter, r *http.Request) (asked string, sent bool) {
+	asked = r.URL.Path + "?" + r.URL.RawQuery
+	if r.Method == http.MethodPost {
+		return asked, false
+	}
+	if a := s.store.find(asked); a != nil {
+		a.write(w, r)
+		return asked, true
+	}
+	return asked, false
+}
+
+// send sends an answer, and lets the request lead to it from now on where it is
+// kept under the key.
+func (s *Service) send(w http.ResponseWriter, r *http.Request, a *answer, asked, key string) {
+	if r.Method == http.MethodPost {
+		posted := *a
+		posted.life = never // what is kept goes by the address, which does not have it all
+		a = &posted
+	} else if !a.held {
+		s.store.alias(asked, key)
+	}
+	a.write(w, r)
+}

@@ -1,10 +1,12 @@
 package models
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"modeler/arithmetic/reading"
+	"modeler/models/words"
 )
 
 func TestOnlyModelsOfTheKindGiveAReason(t *testing.T) {
@@ -29,6 +31,30 @@ func TestOnlyModelsOfTheKindGiveAReason(t *testing.T) {
 			t.Errorf("%s: %v, want no reason", c.problem, why)
 		case c.why != "" && (len(fit) > 0 || why == nil || !strings.Contains(why.Error(), c.why)):
 			t.Errorf("%s: %d models fit, %v, want a reason with %q", c.problem, len(fit), why, c.why)
+		}
+	}
+}
+
+// 98 ÷ 4 in the forms of the national curriculum in England (2013, year 5, p. 130):
+// 24 r 2, 24 1/2, 24.5, 25. A model that cannot tell a form leaves it alone.
+func TestNoModelForgetsWhatToDoWithTheRest(t *testing.T) {
+	for text, want := range map[string][]string{
+		"98 ÷ 4": {"24 remainder 2"}, "98 ÷ 4 as a mixed number": {"24 1/2", "24 2/4"}, "98 ÷ 4 as a decimal": {"24.5"}, "98 ÷ 4 rounded up": {"25"},
+	} {
+		r, err := reading.Read(text)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, m := range All {
+			if m.Fits(r.Problem) != nil {
+				continue
+			}
+			got := words.Answer(r.Problem, m.Tell(r.Problem).Answer)
+			if !slices.ContainsFunc(want, func(w string) bool {
+				return got == w || strings.Contains(got, " = "+w) || strings.HasPrefix(got, w+" = ")
+			}) {
+				t.Errorf("%s: %s answers %s, want one of %v", text, m.Name, got, want)
+			}
 		}
 	}
 }

@@ -5,6 +5,17 @@ import (
 	"modeler/fraction"
 )
 
+// numberOrWord reads a number, in digits or in words. It passes nothing when there
+// is none.
+func (p *parser) numberOrWord() token {
+	if t := p.at(0); t.kind == number {
+		p.i++
+		return t
+	}
+	t, _ := p.numberWord()
+	return t
+}
+
 // numberWord reads a number written in words, to 9,999,999: twelve, forty-two,
 // four hundred two, half, three fourths. It passes nothing when there is none.
 func (p *parser) numberWord() (token, bool) {

@@ -196,12 +196,7 @@ func (p *parser) numeral(t token) (piece, *fault) {
 	if !p.listing && p.match("and") == 1 && t.num.Form == arithmetic.Whole {
 		here := p.i
 		p.i++
-		next := p.at(0)
-		if next.kind == number {
-			p.i++
-		} else {
-			next, _ = p.numberWord()
-		}
+		next := p.numberOrWord()
 		if den, ok := partNames[p.at(0).text]; ok && next.kind == number && next.num.Form == arithmetic.Whole {
 			n, _ := next.num.Int64()
 			next = fractionToken(next, n, den, p.at(0).end)

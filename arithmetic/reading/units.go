@@ -44,12 +44,7 @@ func (p *parser) inUnits(first token, worth int64, n int) (piece, *fault) {
 		if p.at(0).kind == separator || p.at(0).kind == word && p.at(0).text == "and" && !p.listing {
 			p.i++
 		}
-		next := p.at(0)
-		if next.kind == number {
-			p.i++
-		} else {
-			next, _ = p.numberWord()
-		}
+		next := p.numberOrWord()
 		worth, n = p.unitName(next)
 		if p.listing && p.at(-1).kind == separator || next.kind != number || next.num.Form != arithmetic.Whole || n == 0 || worth >= last {
 			p.i = here

@@ -50,6 +50,9 @@ const (
 )
 
 func fits(p arithmetic.Problem) error {
+	if p.Rest != arithmetic.LeftOver {
+		return words.ErrArrayRest
+	}
 	w, err := work(p)
 	if err != nil {
 		why := words.ArrayMisfit(p, err)

@@ -13,6 +13,9 @@ var ErrNoArray = errors.New("an array shows products, divisions, factors and equ
 // ErrArrayTooCrowded says that the parts of a product have no room for their names.
 var ErrArrayTooCrowded = errors.New("the numbers in its parts are too long to stand beside each other; use shorter ones")
 
+// ErrArrayRest says that an array does not cut what is left over, or round.
+var ErrArrayRest = errors.New("an array keeps what is left over beside its rows, as a remainder")
+
 // ArrayMisfit says why a problem cannot be worked as an array.
 func ArrayMisfit(p arithmetic.Problem, err error) error {
 	switch {
