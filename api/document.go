@@ -53,8 +53,16 @@ type Step struct {
 
 // Symbols is what to write beside a move.
 type Symbols struct {
+	Text   string   `json:"text"`
+	MathML string   `json:"mathml"`
+	Europe *Writing `json:"europe,omitempty"` // as much of Europe writes it, where that differs
+}
+
+// Writing is another way to write the same move.
+type Writing struct {
 	Text   string `json:"text"`
 	MathML string `json:"mathml"`
+	Says   string `json:"says,omitempty"` // how it is the same move
 }
 
 // NewDocument writes a lesson as data. model is the name that was asked for, ""
@@ -92,10 +100,18 @@ func NewDocument(l models.Lesson, model string) Document {
 		d.Steps = append(d.Steps, Step{
 			Title: s.Title, Hands: s.Hands.String(), Ask: s.Ask.String(),
 			Picture: p.URL(), Alt: s.Scene.Desc.Shown,
-			Symbols: Symbols{s.Symbols.Text(), s.Symbols.MathML()},
+			Symbols: symbols(s),
 		})
 	}
 	return d
+}
+
+func symbols(s models.Step) Symbols {
+	out := Symbols{Text: s.Symbols.Text(), MathML: s.Symbols.MathML()}
+	if len(s.Europe.Lines) > 0 {
+		out.Europe = &Writing{s.Europe.Text(), s.Europe.MathML(), s.Link.String()}
+	}
+	return out
 }
 
 // JSON writes the document, indented, with a line end.

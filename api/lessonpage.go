@@ -22,6 +22,7 @@ type lessonPage struct {
 	Pieces, Cautions         []string
 	Steps                    []move
 	Size                     string // of the symbols
+	Writing                  link   // to the other way to write them, where there is one
 	Whole                    shown
 	Address, HiddenAddress   string
 	HiddenURL                string
@@ -36,6 +37,7 @@ type move struct {
 	Hands, Ask []said
 	Picture    shown
 	Symbols    template.HTML
+	Link       []said // with another writing: how it is the same move
 }
 
 // lesson serves /lesson.
@@ -44,6 +46,10 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 	model, merr := readModel(q["model"])
 	if err == nil {
 		err = merr
+	}
+	europe, werr := ReadWriting(q["writing"])
+	if err == nil {
+		err = werr
 	}
 	var l models.Lesson
 	if err == nil {
@@ -54,6 +60,7 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	view := newLessonPage(l, model)
+	view.inWriting(l, model, europe)
 	view.Style = s.styled
 	root := s.address(r)
 	view.Card = newCard(root, l, model)

@@ -2,15 +2,28 @@ package api
 
 import (
 	"bytes"
-	"compress/gzip"
 	"net/http"
 	"strconv"
 	"strings"
+	"sync"
+
+	"github.com/klauspost/compress/gzip"
 )
 
 // leastPacked is the size of the smallest body that is worth packing: below it
 // the answer is one packet on the wire either way.
 const leastPacked = 600
+
+// packers are used again, since a new one costs more than packing a picture. Level 5
+// of this library packs as tightly as the highest of the standard one, in a fifth
+// of the time.
+var packers = sync.Pool{New: func() any {
+	w, err := gzip.NewWriterLevel(nil, 5)
+	if err != nil {
+		panic("api: " + err.Error()) // the level is one that there is
+	}
+	return w
+}}
 
 // pack adds the body as gzip, where that is smaller. What is packed already, as a
 // PNG is, is left as it is.
@@ -19,13 +32,12 @@ func (a *answer) pack() {
 		return
 	}
 	var b bytes.Buffer
-	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
-	if err != nil {
-		panic("api: " + err.Error()) // the level is one that there is
-	}
+	w := packers.Get().(*gzip.Writer)
+	w.Reset(&b)
 	// A buffer takes every write.
 	_, _ = w.Write(a.body)
 	_ = w.Close()
+	packers.Put(w)
 	if b.Len() < len(a.body) {
 		a.packed = b.Bytes()
 	}

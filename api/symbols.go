@@ -12,7 +12,7 @@ import (
 func size(steps []models.Step) string {
 	widest := 0
 	for _, s := range steps {
-		widest = max(widest, hundredths(s.Symbols))
+		widest = max(widest, hundredths(s.Symbols), hundredths(s.Europe))
 	}
 	switch {
 	case widest <= 700:
@@ -63,6 +63,9 @@ func hundredths(b notation.Block) int {
 	sum := 0
 	for _, c := range columns {
 		sum += c
+	}
+	for _, l := range b.Beside {
+		sum = max(sum, wide(l))
 	}
 	return sum
 }

@@ -1,6 +1,10 @@
 package arithmetic
 
-import "errors"
+import (
+	"errors"
+
+	"modeler/fraction"
+)
 
 // SetOut has the total on the table and one side of the array known. Sharing
 // knows the rows; Grouping knows how many go in each row (CCSS 3.OA.A.2).
@@ -82,7 +86,7 @@ func divide(p Problem, total, side int64, grouping bool) (Working, error) {
 		}
 	}
 	w.Moves = append(w.Moves, ReadSide{side, found, left})
-	return w, nil
+	return w.rest(side)
 }
 
 // MissingFactor works a product or a division with a blank in it, on either side
@@ -135,15 +139,24 @@ func blankOperation(p Problem) (o Operation, other Expr, ok bool) {
 
 // exactly divides with nothing left over.
 func exactly(p Problem, total, side int64, grouping bool) (Working, error) {
-	switch {
-	case side == 0 && total == 0:
-		return Working{}, ErrAnyFactor
-	case side == 0 || total%side != 0:
-		return Working{}, ErrNoFactor
-	case total == 0 && p.blankDivisor():
-		return Working{}, ErrNoFactor // 0 ÷ ? = 8
+	if err := fillable(p, total, side); err != nil {
+		return Working{}, err
 	}
 	return divide(p, total, side, grouping)
+}
+
+// fillable reports why no one whole number fills the blank of a problem in which a
+// total is divided.
+func fillable(p Problem, total, by int64) error {
+	switch {
+	case by == 0 && total == 0:
+		return ErrAnyFactor
+	case by == 0 || total%by != 0:
+		return ErrNoFactor
+	case total == 0 && p.blankDivisor():
+		return ErrNoFactor // 0 ÷ ? = 8
+	}
+	return nil
 }
 
 // blankDivisor reports whether the blank stands after a division sign.
@@ -156,25 +169,35 @@ func (p Problem) blankDivisor() bool {
 // amount is shared in as many rows as the denominator says, and as many rows are
 // marked as the numerator says (CCSS 4.NF.B.4). The fraction is at most 1.
 func PartOfAmount(p Problem) (Working, error) {
-	o, is := p.Left.(Operation)
-	if !is || p.Kind != PartOf || o.Op != Of {
-		return Working{}, ErrNotWhole
+	f, total, err := partOfWhole(p)
+	if err != nil {
+		return Working{}, err
 	}
-	f, isNumber := o.Left.(Number)
-	total, ok := wholeNumber(o.Right)
-	if !isNumber || !ok || f.Form != Common || f.Value.Sign() < 0 || f.Value.Num() > f.Value.Den() {
-		return Working{}, ErrNotWhole
-	}
-	rows := f.Value.Den()
-	if total%rows != 0 {
-		return Working{}, ErrNoFactor
-	}
+	rows := f.Den()
 	w, err := divide(p, total, rows, false)
 	if err != nil {
 		return Working{}, err
 	}
-	mark := MarkRows{f.Value.Num(), total / rows, f.Value.Num() * (total / rows)}
+	mark := MarkRows{f.Num(), total / rows, f.Num() * (total / rows)}
 	w.Answer = whole(mark.Sum)
 	w.Moves = append(w.Moves, mark)
 	return w, nil
+}
+
+// partOfWhole reads a fraction up to one whole of a whole amount that comes out
+// whole.
+func partOfWhole(p Problem) (f fraction.Fraction, total int64, err error) {
+	o, is := p.Left.(Operation)
+	if !is || p.Kind != PartOf || o.Op != Of {
+		return f, 0, ErrNotWhole
+	}
+	n, isNumber := o.Left.(Number)
+	total, ok := wholeNumber(o.Right)
+	if !isNumber || !ok || n.Form != Common || n.Value.Sign() < 0 || n.Value.Num() > n.Value.Den() {
+		return f, 0, ErrNotWhole
+	}
+	if total%n.Value.Den() != 0 {
+		return f, 0, ErrNoFactor
+	}
+	return n.Value, total, nil
 }

@@ -53,7 +53,7 @@ func Check(p Problem) error {
 			return err
 		}
 	}
-	return nil
+	return checkAsked(p)
 }
 
 func check(e Expr) error {

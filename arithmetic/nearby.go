@@ -27,8 +27,11 @@ func Nearby(p Problem) []Problem {
 		}
 	case Addition, Subtraction, Product, Division, PartOf:
 		if a, b, ok := p.Operands(); ok {
-			near = nearOperation(p, a, b)
+			near = append(nearRest(p, a, b), nearOperation(p, a, b)...)
 		}
+	}
+	if p.Kind.asksOfNumbers() {
+		return nearAsked(p)
 	}
 	for _, part := range PartsOf(p) {
 		if part.Kind != p.Kind {
@@ -53,12 +56,14 @@ func nearOperation(p Problem, a, b Number) []Problem {
 	den := b.Value.Den()
 	wholes := func() Problem {
 		near := ask(o.Op, Int(atLeastOne(a)), Int(atLeastOne(b)))
-		near.Grouping = p.Grouping
+		near.Grouping, near.Rest, near.Story = p.Grouping, p.Rest, p.Story
 		return near
 	}
 	switch {
 	case o.Op == Subtract && a.Value.Cmp(b.Value) < 0:
-		return []Problem{ask(Subtract, b, a)}
+		turned := ask(Subtract, b, a)
+		turned.Story = p.Story
+		return []Problem{turned}
 	case o.Op == Add || o.Op == Subtract:
 		if short, ok := shortened(a, b); ok {
 			return []Problem{ask(o.Op, short[0], short[1])}
@@ -74,7 +79,9 @@ func nearOperation(p Problem, a, b Number) []Problem {
 	case o.Op == Divide && inParts(b) && b.Value.Num() == 1 && a.Form == Whole: // how many fifths are in 4
 		return []Problem{{Kind: Renaming, Left: a, Blank: Blank{Den: den}}}
 	case o.Op == Divide && b.Value.Sign() == 0:
-		return []Problem{ask(Divide, a, Int(1))}
+		near := ask(Divide, a, Int(1))
+		near.Grouping, near.Rest, near.Story = p.Grouping, p.Rest, p.Story
+		return []Problem{near}
 	case o.Op == Divide && !inParts(a) && !inParts(b), o.Op == Multiply:
 		return []Problem{wholes()}
 	}

@@ -6,6 +6,9 @@ import "modeler/fraction"
 // harder where there is an easy way to say what that is. ok is false when there
 // is none. It may be one that cannot be shown.
 func Next(p Problem) (next Problem, ok bool) {
+	if p.Kind.asksOfNumbers() {
+		return nextAsked(p)
+	}
 	next = p
 	switch p.Kind {
 	case Ordering:
@@ -27,7 +30,11 @@ func Next(p Problem) (next Problem, ok bool) {
 	}
 	if a, b, two := p.Operands(); two && p.Right == nil {
 		o := p.Left.(Operation)
-		a, b = harderPair(o.Op, a, b)
+		if p.Kind == Division && p.Story == TimesAsMany { // nothing may be left over
+			a = Int(a.Value.Num() + b.Value.Num())
+		} else {
+			a, b = harderPair(o.Op, a, b)
+		}
 		next.Left = Operation{Op: o.Op, Left: a, Right: b}
 		return next, true
 	}

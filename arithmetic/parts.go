@@ -56,9 +56,10 @@ func (JoinParts) move()  {}
 var ErrNotWhole = errors.New("arithmetic: whole numbers only")
 
 // ProductByArray works a product of two whole numbers as an array. Small facts and
-// round factors are counted directly; others are split: a factor of 6 to 9
-// after its fives, larger factors by place value, so that no partial product
-// needs more than a fact (CCSS 3.OA.B.5, 4.NBT.B.5).
+// round factors are counted directly; others are derived from facts that are known
+// by heart: 9 × 7 is 10 × 7 less 7; the smaller factor of 6 to 8 is split after its
+// fives, so that 7 × 8 is 5 × 8 and 2 × 8; larger factors are split by place value,
+// so that no partial product needs more than a fact (CCSS 3.OA.B.5, 4.NBT.B.5).
 func ProductByArray(p Problem) (Working, error) {
 	a, b, err := wholeOperands(p)
 	if err != nil {
@@ -73,6 +74,10 @@ func multiply(p Problem, a, b int64) (Working, error) {
 		return Working{}, err
 	}
 	w := Working{Problem: p, Answer: whole(product), Moves: []Move{LayRows{a, b}}}
+	if p.Kind == Product && max(a, b) == 9 && min(a, b) >= 4 {
+		w.Moves, err = tenLessOne(a, b)
+		return w, err
+	}
 	rows, cols := friendlyParts(a, b)
 	switch {
 	case len(rows)+len(cols) > 2:
@@ -96,7 +101,10 @@ func friendlyParts(a, b int64) (rows, cols []int64) {
 	case min(a, b) <= 1:
 	case max(a, b) > 10:
 		rows, cols = placeParts(a), placeParts(b)
-	case a >= 4 && a <= 9 && b >= 6 && b <= 9:
+	case max(a, b) == 10 || a < 4 || b < 6:
+	case a >= 6 && a < b:
+		rows = []int64{5, a - 5}
+	default:
 		cols = []int64{5, b - 5}
 	}
 	return rows, cols

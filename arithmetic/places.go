@@ -38,6 +38,15 @@ func (c Counts) Total() int64 {
 	return sum
 }
 
+// Pieces is how many pieces there are, whatever they are worth.
+func (c Counts) Pieces() int64 {
+	sum := int64(0)
+	for _, count := range c {
+		sum += count
+	}
+	return sum
+}
+
 // Top is the highest place with a piece in it; 0 when there is none.
 func (c Counts) Top() int {
 	for power := PlaceNames - 1; power > 0; power-- {

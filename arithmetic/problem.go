@@ -91,7 +91,7 @@ type Problem struct {
 	Rest        Rest     // of a Division: what is done with what is left over
 	Story       Story    // of a Product, a Division or a Subtraction: the situation, where it is told
 	Blank       Blank    // of a Renaming
-	Run         Run      // of Counting and Multiples; its Op and By of a RuleTable
+	Run         Run      // of Counting; its Terms of Multiples, its Op and By of a RuleTable
 }
 
 // Blank is a fraction with one of its two numbers unknown, as in 1/2 = ?/8.

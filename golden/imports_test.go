@@ -54,6 +54,7 @@ var owners = map[string]string{
 	"github.com/go-fonts/liberation":           "svg/raster",
 	"golang.org/x/image":                       "svg/raster",
 	"github.com/hashicorp/golang-lru/v2":       "api",
+	"github.com/klauspost/compress":            "api",
 	"golang.org/x/sync":                        "api",
 	"golang.org/x/time":                        "api",
 	"github.com/santhosh-tekuri/jsonschema/v6": "api",

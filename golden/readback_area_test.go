@@ -24,11 +24,14 @@ type area struct {
 
 // bare are the texts that are a whole number and nothing else, but for the equation
 // at the foot.
-func (s sight) bare() []measure.Mark {
+func (s sight) bare() []measure.Mark { return s.bareOf(scene.Large) }
+
+// bareOf are the texts that are a whole number and nothing else, below a size.
+func (s sight) bareOf(size int) []measure.Mark {
 	var list []measure.Mark
 	for _, t := range s.Texts {
 		n, err := strconv.ParseInt(strings.ReplaceAll(t.Words, ",", ""), 10, 64)
-		if err == nil && t.Size < scene.Large {
+		if err == nil && t.Size < size {
 			list = append(list, measure.Mark{X: t.X, Y: t.Y - t.Size*36/100, Value: whole(n)})
 		}
 	}
@@ -107,7 +110,7 @@ func (s sight) beside(box measure.Box, n int) []int64 {
 			nearest = max(nearest, m.X)
 		}
 	}
-	list = slices.DeleteFunc(list, func(m measure.Mark) bool { return m.X < nearest-40 && n > 1 })
+	list = slices.DeleteFunc(list, func(m measure.Mark) bool { return m.X < nearest-64 && n > 1 })
 	slices.SortFunc(list, func(a, b measure.Mark) int { return a.Y - b.Y })
 	return values(list, n)
 }

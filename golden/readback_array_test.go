@@ -24,6 +24,9 @@ type rectangle struct {
 // readArray finds the array in the picture: counters, crates with a number on
 // them, squares of squared paper, or the sides of an area to scale.
 func readArray(s sight, t problems.Truth) error {
+	if r, is := arrayOf(s.problem, t); is {
+		return r.whole(s, t)
+	}
 	switch s.problem.Kind {
 	case arithmetic.Factors:
 		if s.unscaled() {
@@ -32,6 +35,9 @@ func readArray(s sight, t problems.Truth) error {
 		return s.readPairs(t)
 	case arithmetic.Claim, arithmetic.Comparison:
 		return s.readArrayClaim(t)
+	}
+	if t.Quotient != nil && t.Quotient.Sign() == 0 && t.Remainder.Sign() > 0 {
+		return s.readNoLine(t)
 	}
 	if s.unscaled() {
 		return s.compareArea(t, true)
@@ -49,6 +55,27 @@ func readArray(s sight, t problems.Truth) error {
 		}
 	}
 	return s.compareArray(r, t)
+}
+
+// readNoLine: where there are too few for one line, all are left over, drawn one by
+// one or in a bowl.
+func (s sight) readNoLine(t problems.Truth) error {
+	n := int64(0)
+	for _, f := range s.pieces() {
+		n += int64(f.Cells())
+	}
+	for _, c := range s.Circles {
+		if s.is(c.Paint, scene.First) {
+			n++
+		}
+	}
+	if !s.Says(t.Remainder.String() + " left over") {
+		return errors.New("what is left over has no number")
+	}
+	if n == 0 && s.bowl() {
+		return nil
+	}
+	return agree("what is left over", whole(n), t.Numbers[0])
 }
 
 // counters are the circles. Those that lie apart are lighter than those in rows.

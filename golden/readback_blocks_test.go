@@ -58,6 +58,9 @@ func (s sight) blocks(most int) (sum func(func(measure.Face) bool) *big.Rat, err
 // readBlocks counts the whole story: filled blocks by their fill, and empty ones,
 // which are gone or traded, by their edge.
 func readBlocks(s sight, t problems.Truth) error {
+	if hasFloor(s.problem) {
+		return s.readFloor(t)
+	}
 	sum, err := s.blocks(0)
 	if err != nil {
 		return err
@@ -69,8 +72,10 @@ func readBlocks(s sight, t problems.Truth) error {
 		return sum(func(f measure.Face) bool { return s.is(f.Paint, roles...) })
 	}
 	switch s.problem.Kind {
-	case arithmetic.Show:
+	case arithmetic.Show, arithmetic.ExpandedForm:
 		return agree("the number", of(scene.First), t.Numbers[0])
+	case arithmetic.PlaceValue:
+		return both(s.readDigit(t), s.readWorth(t))
 	case arithmetic.Addition:
 		both := func(role scene.Role) *big.Rat {
 			return sum(func(f measure.Face) bool { return s.is(f.Paint, role) || s.empty(f.Paint, role) })
@@ -101,6 +106,12 @@ func readBlocks(s sight, t problems.Truth) error {
 // by place from the ones; of a number its places, the largest first. What is
 // empty is what was just taken, or what was traded for pieces worth as much.
 func stepsOfBlocks(steps []sight, t problems.Truth) error {
+	switch {
+	case hasFloor(steps[0].problem):
+		return stepsOfFloor(steps, t)
+	case steps[0].problem.Kind == arithmetic.PlaceValue:
+		return stepsOfDigit(steps, t)
+	}
 	var stops []*big.Rat
 	n := t.Numbers
 	switch steps[0].problem.Kind {
@@ -111,7 +122,7 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 		for _, part := range byPlace(n[1]) {
 			stops = append(stops, new(big.Rat).Sub(stops[len(stops)-1], part))
 		}
-	case arithmetic.Show:
+	case arithmetic.Show, arithmetic.ExpandedForm:
 		stops = []*big.Rat{whole(0)}
 		parts := byPlace(n[0])
 		slices.Reverse(parts)
@@ -119,8 +130,10 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 			stops = append(stops, new(big.Rat).Add(stops[len(stops)-1], part))
 		}
 		stops = stops[min(1, len(stops)-1):]
-	default:
+	case arithmetic.Claim, arithmetic.Comparison:
 		return stepsOfComparedBlocks(steps, t)
+	default:
+		return errUnread
 	}
 	stops = slices.CompactFunc(stops, func(a, b *big.Rat) bool { return a.Cmp(b) == 0 })
 	var before *big.Rat

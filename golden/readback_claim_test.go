@@ -71,9 +71,15 @@ func (s sight) overAndBeside(list []measure.Circle, rows, cols int64) error {
 	}
 	const reach = 90
 	over, beside := int64(0), int64(0)
+	row := 0 // of the numbers just above it: those further up belong to another
+	for _, m := range s.bare() {
+		if m.Y < lo.Y && m.X >= lo.X && m.X <= hi.X {
+			row = max(row, m.Y)
+		}
+	}
 	for _, m := range s.bare() {
 		v := m.Value.Num().Int64()
-		if m.Y < lo.Y && m.X >= lo.X && m.X <= hi.X {
+		if m.Y < lo.Y && m.Y >= row-2 && m.X >= lo.X && m.X <= hi.X {
 			over += v
 		}
 		if m.Y >= lo.Y && m.Y <= hi.Y && m.X < lo.X && m.X > lo.X-reach {

@@ -40,6 +40,7 @@ func TestReadingBack(t *testing.T) {
 	paint := paints(t)
 	var lock sync.Mutex
 	read, unread, faults := map[string]int{}, map[string]int{}, map[string][]string{}
+	first := map[string]string{} // of those that are not read, the first in the alphabet
 	pictures := 0
 	look := func(m *models.Model, p arithmetic.Problem) {
 		l, err := laws.Tell(m, p)
@@ -57,6 +58,9 @@ func TestReadingBack(t *testing.T) {
 				read[key]++
 			case errors.Is(f.err, errUnread):
 				unread[key]++
+				if was := first[key]; was == "" || p.String() < was {
+					first[key] = p.String()
+				}
 			default:
 				faults[key] = append(faults[key], fmt.Sprintf("%s: %v", p, f.err))
 			}
@@ -81,7 +85,7 @@ func TestReadingBack(t *testing.T) {
 			least = 100
 		}
 		if read[key]*100 < all*least {
-			t.Errorf("%s: %d of %d pictures are read back, less than %d of a hundred", key, read[key], all, least)
+			t.Errorf("%s: %d of %d pictures are read back, less than %d of a hundred; not %s", key, read[key], all, least, first[key])
 		}
 	}
 	for key, list := range faults {

@@ -56,7 +56,7 @@ func (s sight) readSplits() error {
 		for _, f := range s.pieces() {
 			upright := b.W == 0 && b.X > f.X && b.X < f.Right() && b.Y < f.Bottom() && b.Bottom() > f.Y
 			level := b.H == 0 && b.Y > f.Y && b.Y < f.Bottom() && b.X < f.Right() && b.Right() > f.X
-			if upright && b.H >= f.H || level && b.W >= f.W {
+			if upright && b.Y <= f.Y && b.Bottom() >= f.Bottom() || level && b.X <= f.X && b.Right() >= f.Right() {
 				return fmt.Errorf("a line runs through the part at %v", f.Box)
 			}
 		}

@@ -93,6 +93,11 @@ func stepsOfLine(steps []sight, t problems.Truth) error {
 // stepsOfArray: whatever is split, counted or marked, the things stay as many.
 func stepsOfArray(steps []sight, t problems.Truth) error {
 	arrays := 0
+	if len(steps) > 0 {
+		if r, is := arrayOf(steps[0].problem, t); is {
+			return r.steps(steps, t)
+		}
+	}
 	for i, s := range steps {
 		var err error
 		switch s.problem.Kind {
@@ -177,7 +182,7 @@ func (s sight) readSharing(t problems.Truth) error {
 		}
 	}
 	waits, said := s.waiting()
-	if ruled && said && in > 0 && in+waits == all.Num().Int64() {
+	if ruled && said && in > 0 && in+waits == all.Num().Int64() && s.bowl() {
 		return nil // those that wait are not drawn one by one
 	}
 	if ruled && in > waits && !s.unscaled() {
@@ -187,13 +192,30 @@ func (s sight) readSharing(t problems.Truth) error {
 		return errUnread
 	}
 	// Too many to draw each: the parts by their names, and what is said to wait.
+	facts := 0
 	for _, st := range s.Statements() {
 		if len(st) == 5 && st[1].Text == "×" && st[3].Text == "=" {
 			v, _ := st[4].Value()
 			waits += v.Num().Int64()
+			facts++
 		}
 	}
+	if facts > 0 && len(s.pieces()) != facts {
+		return fmt.Errorf("%d parts with %d facts under them", len(s.pieces()), facts)
+	}
+	switch one := facts == 0 && len(s.pieces()) == 1; {
+	case one && s.unscaled() && s.problem.Kind == arithmetic.Division:
+		// A sketch of the lines that were dealt out: whole ones.
+		if left := all.Num().Int64() - waits; left > 0 && left%t.Numbers[1].Num().Int64() == 0 {
+			return nil
+		}
+	case one && !ruled && !s.unscaled():
+		waits += s.linesToScale()
+	}
 	if a, err := s.readArea(); err == nil {
+		if len(a.parts) > 0 && len(a.parts) != len(a.faces) {
+			return errors.New("a part has no number, or is not there")
+		}
 		for _, p := range a.parts {
 			waits += p
 		}
@@ -201,6 +223,32 @@ func (s sight) readSharing(t problems.Truth) error {
 		return err
 	}
 	return agree("what is in the rows and what is left", whole(waits), all)
+}
+
+// linesToScale is how many things are in the lines that were dealt out, where they
+// are one area to scale beside the number of its rows or under that of its columns.
+func (s sight) linesToScale() int64 {
+	faces := s.pieces()
+	if len(faces) != 1 {
+		return 0
+	}
+	f := faces[0]
+	if rows := s.beside(f.Box, 1); rows != nil && f.H%int(rows[0]) == 0 {
+		unit := f.H / int(rows[0])
+		return rows[0] * int64(f.W/unit)
+	}
+	if cols := s.above(f.Box, 1); cols != nil && f.W%int(cols[0]) == 0 {
+		unit := f.W / int(cols[0])
+		return cols[0] * int64(f.H/unit)
+	}
+	return 0
+}
+
+// bowl reports whether there is a bowl of things that are not drawn one by one.
+func (s sight) bowl() bool {
+	return slices.ContainsFunc(s.Paths, func(p measure.Path) bool {
+		return p.Closed && len(p.Points) == 4 && s.is(p.Paint, scene.First)
+	})
 }
 
 // waiting is how many things the picture says are still to be placed.

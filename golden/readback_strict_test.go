@@ -5,6 +5,7 @@ import (
 	"math/big"
 	"slices"
 
+	"modeler/arithmetic"
 	"modeler/golden/measure"
 	"modeler/golden/problems"
 	"modeler/models/scene"
@@ -53,11 +54,19 @@ func readEquation(s sight, t problems.Truth) error {
 			return ok && v.Cmp(want) == 0
 		})
 	}
+	if s.problem.Rest == arithmetic.OneMore && t.Remainder.Sign() > 0 {
+		return s.readRoundedUp(t)
+	}
 	if len(foot) == 0 {
 		return nil // it is not in symbols
 	}
 	want := append(slices.Clone(t.Numbers), t.Value)
-	if t.Quotient != nil {
+	switch {
+	case t.Rounded != nil:
+		want = []*big.Rat{t.Value} // it may be worked with the rounded numbers
+	case t.List != nil || t.Pairs != nil || t.Name != "":
+		return nil // the answer is no number
+	case t.Quotient != nil && s.problem.Rest == arithmetic.LeftOver:
 		want = append(t.Numbers, new(big.Rat).SetInt(t.Quotient))
 	}
 	for _, v := range want {

@@ -26,10 +26,16 @@ type readers struct {
 // readings lists the reading of every model. A model that is not here fails the
 // test.
 var readings = map[string]readers{
-	"base-ten-blocks": {readBlocks, stepsOfBlocks, true},
-	"array":           {readArray, stepsOfArray, false},
-	"fraction-bars":   {readBars, stepsOfBars, true},
-	"number-line":     {readLine, stepsOfLine, true},
+	"base-ten-blocks":   {readBlocks, stepsOfBlocks, true},
+	"array":             {readArray, stepsOfArray, false},
+	"fraction-bars":     {readBars, stepsOfBars, true},
+	"number-line":       {readLine, stepsOfLine, true},
+	"balance":           {readBalance, stepsOfBalance, false},
+	"bar-diagram":       {readDiagram, stepsOfDiagram, true},
+	"number-bond":       {readBond, stepsOfBond, false},
+	"place-value-table": {readPlaces, stepsOfPlaces, true},
+	"ten-frames":        {readFrames, stepsOfFrames, true},
+	"equal-groups":      {readGroups, stepsOfGroups, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.
@@ -58,7 +64,7 @@ type palette map[scene.Role][3]string
 func paints(t *testing.T) palette {
 	t.Helper()
 	p := palette{}
-	for _, role := range []scene.Role{scene.Ink, scene.First, scene.Second, scene.Result, scene.Moved, scene.Gone, scene.Tray} {
+	for _, role := range []scene.Role{scene.Ink, scene.First, scene.Second, scene.Result, scene.Moved, scene.Gone, scene.Guide, scene.Note, scene.Tray} {
 		s := &scene.Scene{W: 100, H: 100}
 		s.Draw(role, scene.Plain, scene.Rect{W: 10, H: 10})
 		s.Draw(role, scene.Deep, scene.Rect{W: 10, H: 10})

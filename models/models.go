@@ -9,9 +9,14 @@ import (
 
 	"modeler/arithmetic"
 	"modeler/models/array"
+	"modeler/models/balance"
 	"modeler/models/bars"
 	"modeler/models/blocks"
+	"modeler/models/bond"
+	"modeler/models/diagram"
+	"modeler/models/groups"
 	"modeler/models/line"
+	"modeler/models/places"
 	"modeler/models/telling"
 )
 
@@ -28,6 +33,11 @@ var All = []*Model{
 	array.Model,
 	bars.Model,
 	line.Model,
+	balance.Model,
+	diagram.Model,
+	places.Model,
+	groups.Model,
+	bond.Model,
 }
 
 // Named returns the model of that name, or nil.

@@ -93,15 +93,39 @@ func (p *painter) hatch(items ...scene.Item) {
 		if h.apart < smallCell {
 			width = "0.8"
 		}
-		h.lines(&d, it.Shape.Box())
+		h.lines(&d, it.Shape.Box(), false)
 	}
 	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[items[0].Role].edge) + ` stroke-width="` + width + `"`)
 	p.Path(d.String())
 }
 
-// lines writes the lines inside a box as a path.
-func (h hatching) lines(d *strings.Builder, b scene.Box) {
+// hatchMany is hatch for many small cells, written shorter.
+func (p *painter) hatchMany(items []scene.Item) {
+	var d strings.Builder
+	for _, it := range items {
+		h, _ := p.theme.hatching(it)
+		h.lines(&d, it.Shape.Box(), true)
+	}
+	p.with(attribute("fill", "none") + " " + attribute("stroke", p.theme.roles[items[0].Role].edge) + ` stroke-width="0.8"`)
+	p.Path(d.String())
+}
+
+// lines writes the lines inside a box as a path. If it is to be short, every point
+// is given as a step from the one before it.
+func (h hatching) lines(d *strings.Builder, b scene.Box, short bool) {
+	var at scene.Point
 	segment := func(x1, y1, x2, y2 int) {
+		if short {
+			from, to := scene.Point{X: x1, Y: y1}, scene.Point{X: x2, Y: y2}
+			if at == (scene.Point{}) {
+				d.WriteString("M" + steps(x1, y1))
+			} else {
+				d.WriteString("m" + steps(x1-at.X, y1-at.Y))
+			}
+			d.WriteString("l" + steps(to.X-from.X, to.Y-from.Y))
+			at = to
+			return
+		}
 		d.WriteString("M" + strconv.Itoa(x1) + " " + strconv.Itoa(y1) + "L" + strconv.Itoa(x2) + " " + strconv.Itoa(y2))
 	}
 	for k := h.apart; k < b.W+b.H; k += h.apart {
@@ -121,4 +145,12 @@ func (h hatching) lines(d *strings.Builder, b scene.Box) {
 			segment(b.X, y, b.Right(), y)
 		}
 	}
+}
+
+// steps writes two numbers of a path; the sign of the second may part them.
+func steps(x, y int) string {
+	if y < 0 {
+		return strconv.Itoa(x) + strconv.Itoa(y)
+	}
+	return strconv.Itoa(x) + " " + strconv.Itoa(y)
 }

@@ -41,7 +41,13 @@ func Render(s *scene.Scene, o Options) []byte {
 	p := painter{canvas: c, theme: o.Theme}
 	items := s.View(o.Hidden).Items
 	for len(items) > 0 {
-		n := p.hatchedAlike(items)
+		n := p.gridsAlike(items)
+		if n >= manyGrids {
+			p.grids(items[:n])
+			items = items[n:]
+			continue
+		}
+		n = p.hatchedAlike(items)
 		if n > 0 {
 			p.hatch(items[:n]...)
 		}
@@ -131,36 +137,6 @@ func (p *painter) stroke(it scene.Item, look colours) string {
 		width, rest = "2", ` stroke-dasharray="3 6"`
 	}
 	return attribute("stroke", colour) + ` stroke-width="` + width + `" stroke-linejoin="round"` + rest
-}
-
-// smallCell is the side under which the lines between cells are drawn finer, so
-// that the tint still shows between them.
-const smallCell = 12
-
-// grid draws a rectangle and the lines between its cells.
-func (p *painter) grid(it scene.Item, g scene.Grid, look colours) {
-	cell := min(g.W/g.Cols, g.H/g.Rows)
-	if p.theme.hatches(it) {
-		p.hatch(it)
-	}
-	p.with(p.surface(it, look))
-	p.Rect(g.X, g.Y, g.W, g.H)
-	if g.Cols*g.Rows == 1 || it.Finish == scene.Dashed {
-		return
-	}
-	var d strings.Builder
-	for i := 1; i < g.Cols; i++ {
-		d.WriteString("M" + strconv.Itoa(g.X+i*(g.W/g.Cols)) + " " + strconv.Itoa(g.Y) + "v" + strconv.Itoa(g.H))
-	}
-	for i := 1; i < g.Rows; i++ {
-		d.WriteString("M" + strconv.Itoa(g.X) + " " + strconv.Itoa(g.Y+i*(g.H/g.Rows)) + "h" + strconv.Itoa(g.W))
-	}
-	width := "1.5"
-	if cell < smallCell {
-		width = "0.8"
-	}
-	p.with(attribute("fill", "none") + " " + attribute("stroke", look.edge) + ` stroke-width="` + width + `"`)
-	p.Path(d.String())
 }
 
 // hop draws a jump: a curve that leaves and lands at the same height, and an

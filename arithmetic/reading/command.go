@@ -56,8 +56,9 @@ func (p *parser) command() (r Reading, f *fault, ok bool) {
 			return r, f, true
 		}
 	}
-	if p.match("half") == 1 && p.at(1).kind == number { // half 12
+	if p.match("half") == 1 && (p.at(1).kind == number || p.halfAsMany()) { // half 12, half as many as 12
 		p.i++
+		p.any(asMany)
 		r, f = p.halved()
 		return r, f, true
 	}
@@ -138,9 +139,19 @@ func (p *parser) multiple(factor int64, n int) (Reading, *fault) {
 	return p.statement(both)
 }
 
+// halfAsMany reports whether "as many as" stands behind the next word.
+func (p *parser) halfAsMany() bool {
+	p.i++
+	defer func() { p.i-- }()
+	return p.longestOf(asMany) > 0
+}
+
 // halved reads halve 12 as half of 12.
 func (p *parser) halved() (Reading, *fault) {
 	at := p.i - 1
+	for p.tokens[at].text != "half" && p.tokens[at].text != "halve" {
+		at--
+	}
 	left, f := p.counted(fractionToken(p.tokens[at], 1, 2, p.tokens[at].end))
 	if f != nil {
 		return Reading{}, f
@@ -169,39 +180,8 @@ func (p *parser) one() (piece, arithmetic.Number, *fault) {
 	return c, n, nil
 }
 
-// howMany reads how many eighths are in 1/2, which is 1/2 = ?/8, and how many tens
-// are in 340, which is 340 in groups of 10.
-func (p *parser) howMany() (r Reading, f *fault, ok bool) {
-	here := p.i
-	p.i += p.match("how many")
-	t := p.at(0)
-	den, part := partNames[t.text]
-	size, group := places[t.text]
-	p.i++
-	inside := p.any([]string{"in", "are in", "are there in", "make", "is", "are equal to", "equal"})
-	if t.kind != word || !part && !group || !inside {
-		p.i = here
-		return r, nil, false
-	}
-	c, n, f := p.one()
-	if f == nil {
-		f = p.finish()
-	}
-	if f != nil {
-		return r, f, true
-	}
-	if part {
-		blank := arithmetic.Blank{Den: den}
-		r.Problem = arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: blank}
-		r.Spans = append(c.spans, Span{Start: t.start, End: t.end})
-		return r, nil, true
-	}
-	r.Problem = dividing(n, arithmetic.Int(size), true)
-	r.Spans = append(c.spans, Span{Start: t.start, End: t.end})
-	return r, nil, true
-}
-
 func (p *parser) factors() (Reading, *fault) {
+	start := p.i
 	c, n, f := p.one()
 	if f != nil {
 		return Reading{}, f
@@ -209,89 +189,12 @@ func (p *parser) factors() (Reading, *fault) {
 	if n.Form != arithmetic.Whole || n.Value.Sign() == 0 {
 		return Reading{}, noFactors(p, c)
 	}
+	if p.at(0).text == "and" { // factors of 12 and 18
+		p.i, p.count = start, p.count-1
+		return p.common(arithmetic.CommonFactors)
+	}
 	if f := p.finish(); f != nil {
 		return Reading{}, f
 	}
 	return Reading{Problem: arithmetic.Problem{Kind: arithmetic.Factors, Left: n}, Spans: c.spans}, nil
-}
-
-func (p *parser) simplified() (Reading, *fault) {
-	c, n, f := p.one()
-	if f != nil {
-		return Reading{}, f
-	}
-	if p.at(0).kind == word {
-		return p.rewritten(c)
-	}
-	if f := p.finish(); f != nil {
-		return Reading{}, f
-	}
-	return Reading{Problem: arithmetic.Problem{Kind: arithmetic.SimplestForm, Left: n}, Spans: c.spans}, nil
-}
-
-func (p *parser) round() (Reading, *fault) {
-	c, _, f := p.one()
-	if f != nil {
-		return Reading{}, f
-	}
-	if t := p.at(0); t.kind == end || t.kind == stop || p.isQuestionMark() {
-		return Reading{}, roundToWhat(p, c)
-	}
-	return p.rewritten(c)
-}
-
-// rewritten reads the words behind a number that ask for it rounded or in another
-// form.
-func (p *parser) rewritten(c piece) (Reading, *fault) {
-	at := p.at(0)
-	if r, f, ok := p.rest(c); ok {
-		return r, f
-	}
-	kind, n := longest(p, forms)
-	rounded := n == 0 && p.any(rounding)
-	if n == 0 && !rounded {
-		return Reading{}, p.leftover()
-	}
-	p.i += n
-	value, ok := c.expr.(arithmetic.Number)
-	if !ok {
-		return Reading{}, oneNumber(p, c)
-	}
-	r := Reading{Problem: arithmetic.Problem{Kind: kind, Left: value}, Spans: c.spans}
-	if rounded {
-		to, f := p.place(at)
-		if f != nil {
-			return Reading{}, f
-		}
-		r.Problem.Kind, r.Problem.To = arithmetic.Rounding, to.to
-		r.Spans = append(r.Spans, to.span)
-	}
-	return r, p.finish()
-}
-
-type place struct {
-	to   int64
-	span Span
-}
-
-// place reads what a number is rounded to.
-func (p *parser) place(before token) (place, *fault) {
-	t := p.at(0)
-	if to, n := longest(p, places); n > 0 {
-		p.i += n
-		return place{to, Span{Start: t.start, End: p.at(-1).end}}, nil
-	}
-	if t.kind == end {
-		return place{}, noPlace(p, before)
-	}
-	if t.kind == number && t.num.Form == arithmetic.Whole {
-		to, _ := t.num.Int64()
-		for _, allowed := range places {
-			if to == allowed {
-				p.i++
-				return place{to, Span{Start: t.start, End: t.end}}, nil
-			}
-		}
-	}
-	return place{}, otherPlace(p, t)
 }

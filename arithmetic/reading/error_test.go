@@ -285,6 +285,76 @@ try:  402 − 178
 hint: leave out units and the names of things
 try:  3 + 4
 `},
+		{"value of the 9 in 3,456", BadNumber, `there is no digit 9 in 3,456
+
+    value of the 9 in 3,456
+                 ^
+hint: name a digit that stands in the number
+try:  value of the thousands digit in 3,456
+`},
+		{"thousands digit of 347", BadNumber, `there is no thousands place in 347
+
+    thousands digit of 347
+    ^^^^^^^^^
+hint: the highest place of this number is its hundreds
+try:  value of the hundreds digit in 347
+`},
+		{"count by 0", BadNumber, `this leaves every number as it is
+
+    count by 0
+             ^
+hint: count by 1 or more, or multiply by 2 or more
+try:  count by 2 from 0 to 20
+`},
+		{"count by 5 from 0 to 1000", TooMany, `these are 201 numbers, more than 24
+
+    count by 5 from 0 to 1000
+                         ^^^^
+hint: list 24 at most: stop sooner, or count by a larger number
+try:  count by 5 from 0 to 25
+`},
+		{"start at 10, subtract 3, 8 terms", Negative, `the number after 1 is less than 0
+
+    start at 10, subtract 3, 8 terms
+    ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^
+hint: start at a larger number, or stop sooner
+try:  count back by 3 from 10 to 1
+`},
+		{"3, 7, 12, ?", NotYet, `no one step leads from each of these numbers to the next
+
+    3, 7, 12, ?
+    ^^^^^^^^
+hint: give a row in which the same number is added, taken away or multiplied by each time
+try:  count by 4 from 3 to 11
+`},
+		{"multiples of 0", BadNumber, `multiples are found of whole numbers from 1 up
+
+    multiples of 0
+                 ^
+hint: give a whole number
+try:  first 10 multiples of 6
+`},
+		{"fact family 3 5 9", BadNumber, `these numbers make no fact family
+
+    fact family 3 5 9
+                ^^^^^
+hint: the largest is the sum or the product of the other two; no factor is 0
+try:  fact family of 3 + 5
+`},
+		{"estimate 398", NotYet, `an estimate is read for two numbers with one sign
+
+    estimate 398
+             ^^^
+hint: write it as in estimate 398 + 17, or round one number
+try:  round 398 to the nearest 10
+`},
+		{"100,200,300,?", BadNumber, `the commas in 100,200,300 can be read as part of one number
+
+    100,200,300,?
+    ^^^^^^^^^^^
+hint: put a space after each comma
+try:  count by 100 from 100 to 400
+`},
 		{"10% of 50", NotYet, `percents cannot be read yet
 
     10% of 50
@@ -356,6 +426,13 @@ func TestTheBoundsHoldAtTheirEdge(t *testing.T) {
 		{"brackets", brackets(MaxDepth), brackets(MaxDepth + 1), TooDeep},
 		{"long lists", list(MaxList), list(MaxList + 1), TooMany},
 		{"short lists", list(2), list(1), MissingNumber},
+		{"numbers of a run", "count by 5 from 0 to 115", "count by 5 from 0 to 120", TooMany},
+		{"terms", "start at 1, add 3, 24 terms", "start at 1, add 3, 25 terms", TooMany},
+		{"few terms", "start at 1, add 3, 2 terms", "start at 1, add 3, 1 term", MissingNumber},
+		{"multiples", "first 24 multiples of 6", "first 25 multiples of 6", TooMany},
+		{"largest of a run", "count by 1 from 9999990 to 9999999", "count by 1 from 9999995", TooLarge},
+		{"numbers of a table", "rule × 3 for 1, 2, 3, 4, 5, 6, 7, 8", "rule × 3 for 1, 2, 3, 4, 5, 6, 7, 8, 9", TooMany},
+		{"counts of a place", "9 millions 9 ones", "9 millions 9999999 ones", TooLarge},
 	} {
 		if _, err := Read(c.last); err != nil {
 			t.Errorf("%s: Read(%q): %v", c.name, c.last, err)
@@ -379,7 +456,11 @@ func TestHostileTextsGetASoundError(t *testing.T) {
 		strings.Repeat("\u0301", 50), "ﷺ", "<b>7</b>", "</script>", "7 ; DROP TABLE", "$", "¢", "1e9", "NaN", "٣ + ٤", "③ + ④",
 		"3²", "x²", "√9", "|3|", "3!4", "3..4", "1/2/3", "1//2", "1.5/2", "1/2 + ?/4 = 3/4", "0/? = 1/2", "?/?", "? > 3 + 1", "7 ? 8 = 56",
 		"compare 3/4", "order", "order ?, 3", "round", "round 347 to the nearest", "factors of 0", "factors of 3/4", "3 of 12", "= = =",
-		"$$5", "3/4/2024", "simplify 3 + 4", "half of", "is", "which is more", "3 x", "x 3", "n n", "( ) ( )",
+		"in 5 in 5", "in 5 in", "count by", "count by 1/2", "count back by 10 from 5", "count back to 50 from 5", "start at", "start at 1", "start at 0, times 2", "start at 3, × 2, 24 terms",
+		"start at 100, divide by 2", "1/2, 1, ?", "?, ?, 3", "3, ?", "?, ?", "rule", "rule 4 for 1, 2", "rule ÷ 2 for 3, 5", "rule ÷ 0 for 3, 5", "rule × 3 for 1/2", "rule × 3 for ?", "estimate", "estimate ? + 3",
+		"estimate 1/2 + 1/3", "estimate 3 + 4 + 5", "fact family", "fact family of 8", "fact family 1 2 3 4", "fact family of 0 × 5", "fact family of 7 ÷ 2", "ways to make", "ways to make 1/2", "multiples of 1/2",
+		"first 0 multiples of 6", "common multiples of 4", "common multiples of 4, 6, 8", "lcm(", "lcm 0 6", "gcf ? 3", "is 0 prime", "is 2.5 even", "is ? even", "347.5 in words", "value of the 4 in 3.4", "how many more is", "how many more is 12",
+		"3 times as many as", "24 is 3 times as many as", "24 is ? times as many as ?", "4 tens 3 hundreds", "what plus what is 10", "tens digit in", "double 8 and add", "$$5", "3/4/2024", "simplify 3 + 4", "half of", "is", "which is more", "3 x", "x 3", "n n", "( ) ( )",
 	} {
 		_, err := Read(text)
 		if err == nil {

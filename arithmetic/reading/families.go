@@ -4,7 +4,7 @@ import "modeler/arithmetic"
 
 var (
 	familyOpeners = []string{"fact family", "fact family of", "fact family for", "number family", "number family of", "number family for",
-		"family of facts for", "fact families for", "related facts for", "related facts of", "facts for", "number facts for", "four facts for"}
+		"family of facts for", "fact families for", "related facts", "related facts for", "related facts of", "facts for", "number facts for", "four facts for"}
 	estimateOpeners = []string{"estimate", "estimate of", "estimate for", "about how much is", "about how many is", "about how many are", "about what is", "about",
 		"roughly", "roughly how much is", "approximately", "is about", "estimate answer to"}
 	estimateTo = []string{"to nearest", "rounded to nearest", "by rounding to nearest", "rounding to nearest", "rounding both to nearest"}
@@ -203,7 +203,7 @@ func (p *parser) twoBlanks() (Reading, *fault, bool) {
 			return infix{}, false
 		}
 		p.i++
-		return s, s.op == arithmetic.Add || s.op == arithmetic.Multiply
+		return s, s.story == arithmetic.NoStory && (s.op == arithmetic.Add || s.op == arithmetic.Multiply)
 	}
 	equal := func() bool {
 		rel, n := p.relation()

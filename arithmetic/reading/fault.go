@@ -143,11 +143,14 @@ func noOperand(p *parser) *fault {
 	case before.kind != end && (t.kind == end || t.kind == closed || t.kind == stop || t.kind == separator):
 		f := &fault{MissingNumber, before.start, before.end, "there is no number after " + before.shown(),
 			"put a number after it, or ? for one that is to be found", insert(before.end, after(before))}
-		if p.count > 1 { // 402 − 178 −
+		if p.count > 1 && (before.kind != word || before.text == "x") { // 402 − 178 −
 			f.hint = "leave it out, or put a number after it"
 			f.tries = append([]string{swap(p.text, before.start, before.end, "")}, f.tries...)
 		}
 		return f
+	case t.text == "more" && before.text == "times":
+		return &fault{NotYet, before.start, t.end, "“times more than” can be taken in two ways", "say how many times as many",
+			[]string{swap(p.text, before.start, p.at(1).end, "times as many as")}}
 	case t.kind == word:
 		return misplaced(p, t)
 	}

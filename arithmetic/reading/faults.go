@@ -17,6 +17,10 @@ func twoPoints(text []rune, t token) *fault {
 }
 
 func tooLarge(text []rune, t token) *fault {
+	if groups := strings.Split(t.text, ","); len(groups) > 2 && len(groups[0]) == 3 && !strings.Contains(t.text, ",0") { // 100,200,300
+		return &fault{BadNumber, t.start, t.end, "the commas in " + clipped(t.text) + " can be read as part of one number", "put a space after each comma",
+			[]string{swap(text, t.start, t.end, strings.Join(groups, ", ")), "order " + swap(text, t.start, t.end, strings.Join(groups, "; "))}}
+	}
 	return &fault{TooLarge, t.start, t.end, "this number is too large",
 		"whole numbers go up to " + arithmetic.Grouped(MaxWhole), []string{swap(text, t.start, t.end, "999")}}
 }

@@ -18,16 +18,16 @@ func (p *parser) wantWhole() *fault {
 		[]string{swap(p.text, t.start, t.end, "5")}}
 }
 
+// byNothing is the fault of a step that changes no number.
 func byNothing(p *parser, t token) *fault {
-	f := &fault{BadNumber, t.start, t.end, "this leaves every number as it is", "count by 1 or more, or multiply by 2 or more",
+	return &fault{BadNumber, t.start, t.end, "this leaves every number as it is", "count by 1 or more, or multiply by 2 or more",
 		[]string{swap(p.text, t.start, t.end, "2"), "count by 2"}}
-	if p.at(0).kind == end && in(ruleDivides, p.before(t).text) {
-		f.code, f.message, f.hint = DivideByZero, "nothing can be divided by 0", "divide by 1 or more"
-	}
-	return f
 }
 
-var ruleDivides = []string{"÷", "/", ":", "by"}
+func dividesByNothing(p *parser, t token) *fault {
+	return &fault{DivideByZero, t.start, t.end, "nothing can be divided by 0", "divide by 1 or more",
+		[]string{swap(p.text, t.start, t.end, "2"), "rule ÷ 2 for 2, 4, 6"}}
+}
 
 func wrongWay(p *parser, from, to clause) *fault {
 	return &fault{BadNumber, to.start, to.end, fmt.Sprintf("counting back from %s does not come to %s", arithmetic.Grouped(from.n), arithmetic.Grouped(to.n)),
@@ -55,7 +55,7 @@ func tooManyTerms(p *parser, terms clause, run arithmetic.Run) *fault {
 
 func belowZero(p *parser, run arithmetic.Run, list []int64) *fault {
 	run.Terms = len(list)
-	return &fault{Negative, p.tokens[0].start, p.at(-1).end, fmt.Sprintf("this goes below 0 after %s", arithmetic.Grouped(list[len(list)-1])),
+	return &fault{Negative, p.tokens[0].start, p.at(-1).end, "the number after " + arithmetic.Grouped(list[len(list)-1]) + " is less than 0",
 		"start at a larger number, or stop sooner", []string{arithmetic.Problem{Kind: arithmetic.Counting, Run: run}.String(), "count back by 10 from 120"}}
 }
 
@@ -97,6 +97,11 @@ func whichRule(p *parser, t token) *fault {
 func leavesSome(p *parser, c piece, n, by int64) *fault {
 	return &fault{NotYet, c.start, c.end, fmt.Sprintf("%s ÷ %s leaves %s over", arithmetic.Grouped(n), arithmetic.Grouped(by), arithmetic.Grouped(n%by)),
 		"take numbers that are divided without a remainder", []string{swap(p.text, c.start, c.end, fmt.Sprint(max(n-n%by, by)))}}
+}
+
+func longTable(p *parser, all []piece) *fault {
+	return &fault{TooMany, all[MaxList].start, all[len(all)-1].end, fmt.Sprintf("there are more than %d numbers in the table", MaxList),
+		"leave some out", []string{string(p.text[:all[MaxList-1].end])}}
 }
 
 // The faults of rows with a blank.

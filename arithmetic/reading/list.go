@@ -129,6 +129,20 @@ func (p *parser) ordering(all []piece) (Reading, *fault) {
 	return r, nil
 }
 
+// bothMake reads the end of 5 and 5 make 10; at is where "and" stands.
+func (p *parser) bothMake(left piece, at int) (Reading, *fault, bool) {
+	here, count := p.i, p.count
+	right, f := p.operand()
+	if f == nil && p.longestOf([]string{"make", "makes", "is", "give", "gives"}) > 0 && !p.asked {
+		if left, f = p.join(left, plus, right, at); f == nil {
+			r, f := p.statement(left)
+			return r, f, true
+		}
+	}
+	p.i, p.count = here, count
+	return Reading{}, nil, false
+}
+
 // bothEqual reads the end of "are 3/4 and 6/8 equal".
 func (p *parser) bothEqual(left piece) (Reading, *fault) {
 	right, f := p.expression(1)

@@ -35,12 +35,18 @@ func longest[V any](p *parser, table map[string]V) (v V, n int) {
 
 // any passes the longest of some phrases, if one is there.
 func (p *parser) any(phrases []string) bool {
+	n := p.longestOf(phrases)
+	p.i += n
+	return n > 0
+}
+
+// longestOf is the tokens of the longest of some phrases that is there.
+func (p *parser) longestOf(phrases []string) int {
 	n := 0
 	for _, phrase := range phrases {
 		n = max(n, p.match(phrase))
 	}
-	p.i += n
-	return n > 0
+	return n
 }
 
 func in(list []string, s string) bool {

@@ -61,6 +61,9 @@ func (p *parser) unexplained(t token) bool {
 		return false
 	}
 	before := p.before(t)
+	if t.text == "factor" {
+		return before.text == "a"
+	}
 	if before.text == "a" {
 		before = p.before(before)
 	}
@@ -143,13 +146,13 @@ func unlike(list []token) bool {
 // explained are words for what cannot be read yet.
 var explained = map[string]func(*parser, token) *fault{
 	"r": remainder, "rem": remainder, "remainder": remainder,
-	"multiple": multipleOf, "divisible": multipleOf,
+	"multiple": multipleOf, "divisible": multipleOf, "factor": multipleOf,
 }
 
 // remainder is the fault of a claim that names what is left over.
 func remainder(p *parser, t token) *fault {
 	f := &fault{NotYet, t.start, t.end, "a remainder cannot be read in a problem yet",
-		"ask for the division alone: the lesson says what is left over", nil}
+		"ask for the division alone: the lesson says what is left over", []string{string(p.text[:t.start])}}
 	for i, mark := range p.tokens {
 		if i > 0 && (mark.kind == relation || relations[mark.text] == arithmetic.Equal && mark.kind == word) {
 			f.tries = []string{string(p.text[:mark.start])}
@@ -169,6 +172,9 @@ func multipleOf(p *parser, t token) *fault {
 		}
 	}
 	if len(list) == 2 {
+		if t.text == "factor" { // is 7 a factor of 42
+			list[0], list[1] = list[1], list[0]
+		}
 		f.tries = []string{list[0].text + " ÷ " + list[1].text}
 	}
 	return f

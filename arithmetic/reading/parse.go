@@ -47,7 +47,7 @@ func (p *parser) sign() (infix, int) {
 	if s, ok := signs[t.text]; ok && (t.kind == sign || t.kind == slash) {
 		return s, 1
 	}
-	if p.match("times table") > 0 || p.match("times tables") > 0 {
+	if p.longestOf(noSigns) > 0 {
 		return infix{}, 0
 	}
 	if !p.asked {
@@ -115,6 +115,12 @@ func (p *parser) join(left piece, s infix, right piece, sign int) (piece, *fault
 	if out.unknowns > 1 {
 		return out, twoUnknowns(p, right)
 	}
+	if left.unit > 0 && !isPlace(left.unit) { // five sevens and two sevens are products
+		left = left.multiplied()
+	}
+	if right.unit > 0 && !isPlace(right.unit) {
+		right = right.multiplied()
+	}
 	if s.turned {
 		left, right = right, left
 	}
@@ -142,6 +148,11 @@ func (p *parser) operand() (piece, *fault) {
 		if p.isUnknown(t) {
 			p.i++
 			return piece{expr: arithmetic.Unknown{}, unknowns: 1, start: t.start, end: t.end}, nil
+		}
+		if n := p.longestOf(unknownWords); n > 0 {
+			t.end = p.at(n - 1).end
+			p.i += n
+			return p.unknown(t), nil
 		}
 		if n, ok := p.numberWord(); ok {
 			return p.numeral(n)

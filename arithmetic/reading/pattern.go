@@ -5,12 +5,22 @@ import "modeler/arithmetic"
 // nextOpeners ask how a row of numbers goes on.
 var nextOpeners = []string{"continue", "continue pattern", "comes next", "comes next in", "comes next after", "which number comes next",
 	"which number comes next in", "number comes next", "number comes next in", "next number in", "next number after", "comes after", "next in", "next after",
-	"next", "pattern", "next numbers in", "complete", "complete pattern", "continue with"}
+	"next", "next number", "pattern", "next numbers in", "complete", "complete pattern", "continue with"}
 
 // next reads a row of numbers behind words that ask how it goes on.
 func (p *parser) next() (Reading, *fault, bool) {
 	here := p.i
-	if !p.any(nextOpeners) {
+	more := 1
+	if n := p.match("next"); n > 0 { // next three numbers in
+		p.i += n
+		if _, n, ok := p.amount(); ok && n > 0 && n < MaxTerms && p.any(countTerms) {
+			more = int(n)
+			p.any([]string{"in", "after", "of", "in pattern"})
+		} else {
+			p.i = here
+		}
+	}
+	if more == 1 && !p.any(nextOpeners) {
 		return Reading{}, nil, false
 	}
 	for p.at(0).text == ":" || p.isPunctuation() {
@@ -21,7 +31,11 @@ func (p *parser) next() (Reading, *fault, bool) {
 		p.i = here
 		return Reading{}, nil, false
 	}
-	r, f := p.rowed(row, true)
+	for row[len(row)-1].kind == blank && more > 1 {
+		row = append(row, token{kind: blank})
+		more--
+	}
+	r, f := p.rowed(row)
 	return r, f, true
 }
 
@@ -37,7 +51,7 @@ func (p *parser) pattern() (Reading, *fault, bool) {
 		p.i = here
 		return Reading{}, nil, false
 	}
-	r, f := p.rowed(row, false)
+	r, f := p.rowed(row)
 	return r, f, true
 }
 
@@ -83,7 +97,7 @@ func (p *parser) row(spaced bool) ([]token, bool) {
 	for _, t := range p.tokens[:p.i] {
 		separated = separated || t.kind == separator
 	}
-	if !spaced && (!separated || blanks == 0 && !asked || len(row) < 3 && !asked) {
+	if !spaced && (!separated || blanks == 0 && !asked || len(row) < 2 && !asked) {
 		return row, false
 	}
 	if asked && blanks == 0 || spaced && blanks == 0 {
@@ -93,7 +107,7 @@ func (p *parser) row(spaced bool) ([]token, bool) {
 }
 
 // rowed finds the rule of a row.
-func (p *parser) rowed(row []token, asked bool) (Reading, *fault) {
+func (p *parser) rowed(row []token) (Reading, *fault) {
 	if f := p.finish(); f != nil {
 		return Reading{}, f
 	}

@@ -1,6 +1,7 @@
 package reading
 
 import (
+	"slices"
 	"strings"
 
 	"modeler/arithmetic"
@@ -17,6 +18,31 @@ var (
 // aboutPlace reads what a digit of a whole number is worth; the digit is named by
 // itself or by its place.
 func (p *parser) aboutPlace() (Reading, *fault, bool) {
+	if in := p.at(1); p.match("in") == 1 && in.kind == number {
+		return p.turnedPlace()
+	}
+	return p.digitIn()
+}
+
+// turnedPlace reads the number in front of its digit, in 5,280, what is the value
+// of the 2, by putting it behind.
+func (p *parser) turnedPlace() (Reading, *fault, bool) {
+	word, in := p.at(0), p.at(1)
+	p.i += 2
+	p.pause()
+	for p.any(openers) {
+	}
+	last := len(p.tokens) - 1
+	tail := slices.Clone(p.tokens[min(p.i, last):last])
+	for len(tail) > 0 && (tail[len(tail)-1].kind == stop || tail[len(tail)-1].kind == blank) {
+		tail = tail[:len(tail)-1]
+	}
+	again := &parser{text: p.text, tokens: append(tail, word, in, p.tokens[last])}
+	return again.digitIn()
+}
+
+// digitIn reads a digit or a place, and the number behind it.
+func (p *parser) digitIn() (Reading, *fault, bool) {
 	p.any(digitOpeners)
 	p.any([]string{"digit in", "digit", "value of"})
 	p.articles()
@@ -24,6 +50,9 @@ func (p *parser) aboutPlace() (Reading, *fault, bool) {
 	to, n := longest(p, unitNames)
 	p.i += n
 	ofPlace := n > 0
+	if ofPlace {
+		named.end = p.at(-1).end
+	}
 	worded := p.any([]string{"digit", "place", "digit place"})
 	if !ofPlace {
 		d := p.at(0)
@@ -58,7 +87,6 @@ func (p *parser) aboutPlace() (Reading, *fault, bool) {
 	if f := p.finish(); f != nil {
 		return Reading{}, f, true
 	}
-	named.end = max(named.end, named.start+1)
 	spans := []Span{{Start: t.start, End: t.end}, {Start: named.start, End: named.end}}
 	at := placesOf(n64, to, ofPlace)
 	if len(at) == 0 {

@@ -29,6 +29,9 @@ func (p *parser) openings() {
 		here := p.i
 		p.listing = p.listing || p.match("are") > 0
 		p.asked = p.any(askers) || p.asked
+		if p.unknownFirst() {
+			return
+		}
 		p.any(openers)
 		p.any(rewriters)
 		for p.i > here && (p.at(0).text == ":" || p.at(0).kind == separator) {
@@ -38,6 +41,17 @@ func (p *parser) openings() {
 			return
 		}
 	}
+}
+
+// unknownFirst reports whether the words for an unknown number and a sign come
+// next: what plus 7 is 10.
+func (p *parser) unknownFirst() bool {
+	n := p.longestOf(unknownWords)
+	here := p.i
+	defer func() { p.i = here }()
+	p.i += n
+	_, m := p.sign()
+	return n > 0 && m > 0
 }
 
 // side is one side of a statement: an expression, or a fraction with a blank in
@@ -72,6 +86,7 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 	if r, f, ok := p.property(left); ok {
 		return r, f
 	}
+	p.any(inDigits)
 	if p.isQuestionMark() || p.at(0).kind == end || p.at(0).kind == stop {
 		if f := p.finish(); f != nil {
 			return Reading{}, f
@@ -97,7 +112,21 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 		return p.compared(left)
 	}
 	if p.at(0).text == "and" {
+		at := p.i
 		p.i++
+		if n := p.longestOf(unknownWords); n > 0 { // 7 and how many make 10
+			right, f := p.operand()
+			if f != nil {
+				return Reading{}, f
+			}
+			if left, f = p.join(left, plus, right, at); f != nil {
+				return Reading{}, f
+			}
+			return p.statement(left)
+		}
+		if r, f, ok := p.bothMake(left, at); ok {
+			return r, f
+		}
 		return p.bothEqual(left)
 	}
 	return p.rewritten(left)
@@ -165,44 +194,6 @@ func (p *parser) missing(left, right piece, rel arithmetic.Relation) (Reading, *
 	}
 	problem := arithmetic.Problem{Kind: arithmetic.Missing, Left: left.expr, Rel: rel, Right: right.expr}
 	return Reading{Problem: problem, Spans: append(left.spans, right.spans...)}, nil
-}
-
-// renaming is a number and a fraction with a blank in it. It can also be meant
-// as a division with an unknown.
-func (p *parser) renaming(left, right piece, rel arithmetic.Relation) (Reading, *fault) {
-	first := left.expr == nil
-	known, part := left, right
-	if first {
-		known, part = right, left
-	}
-	n, ok := known.expr.(arithmetic.Number)
-	switch {
-	case known.expr == nil:
-		return Reading{}, twoUnknowns(p, right)
-	case rel != arithmetic.Equal:
-		return Reading{}, unknownInequality(p, left, right)
-	case known.unknowns > 0:
-		return Reading{}, twoUnknowns(p, known)
-	case !ok:
-		return Reading{}, blankInside(p, p.tokenAt(part.start))
-	}
-	b := p.tokenAt(part.start).part
-	b.First = first
-	r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: b}, Spans: append(known.spans, part.spans...)}
-	division := arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Unknown{}, Right: arithmetic.Unknown{}}
-	if b.Num != 0 {
-		division.Left = arithmetic.Int(b.Num)
-	} else {
-		division.Right = arithmetic.Int(b.Den)
-	}
-	if n.Form == arithmetic.Whole {
-		also := arithmetic.Problem{Kind: arithmetic.Missing, Left: n, Rel: arithmetic.Equal, Right: division}
-		if first {
-			also.Left, also.Right = also.Right, also.Left
-		}
-		r.Also = append(r.Also, also)
-	}
-	return r, nil
 }
 
 // tokenAt is the token that starts at a place of the text.

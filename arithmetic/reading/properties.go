@@ -18,7 +18,7 @@ var properties = func() map[string]arithmetic.Kind {
 	table := phrasesOf(map[arithmetic.Kind][]string{
 		arithmetic.ExpandedForm: {"in expanded form", "in expanded notation", "expanded", "into expanded form", "to expanded form", "as expanded form"},
 		arithmetic.InWords:      {"in words", "in word form", "as words", "into words", "to words", "with words"},
-		arithmetic.Multiples:    {"times table", "times tables"},
+		arithmetic.Multiples:    {"times table", "times tables", "x table", "x tables"},
 	})
 	for phrase, kind := range phrasesOf(map[arithmetic.Kind][]string{
 		arithmetic.Parity: {"even", "odd", "even or odd", "odd or even", "even number", "odd number", "even or odd number",
@@ -42,13 +42,13 @@ var asking = phrasesOf(map[arithmetic.Kind][]string{
 	arithmetic.WaysToMake: {"ways to make", "ways of making", "different ways to make", "how many ways to make", "how can you make",
 		"number bonds of", "number bonds for", "number bonds to", "bonds of", "bonds to", "number pairs for", "number pairs of", "number pairs to",
 		"number pairs that make", "pairs that make", "pairs of numbers that make", "pairs of numbers that add to", "pairs that add to",
-		"pairs of numbers that add up to", "pairs that add up to", "pairs to make", "addition pairs for", "partners of", "two numbers that make"},
+		"pairs of numbers that add up to", "pairs that add up to", "pairs to make", "addition pairs for", "partners of", "two numbers that make", "two numbers make", "which two numbers make", "two numbers add to", "two numbers add up to"},
 	arithmetic.Multiples: {"multiples of", "times table of", "times table for", "times tables of", "multiplication table of",
-		"multiplication table for"},
+		"multiplication table for", "multiplication facts of", "multiplication facts for", "times table", "times tables"},
 	arithmetic.CommonMultiples: {"common multiples of", "least common multiple of", "lowest common multiple of", "smallest common multiple of",
-		"lcm of", "lcm", "first common multiples of", "common multiple of"},
+		"lcm of", "lcm", "least common multiple", "lowest common multiple", "common multiples", "smallest common multiple", "first common multiples of", "common multiple of"},
 	arithmetic.CommonFactors: {"common factors of", "greatest common factor of", "highest common factor of", "largest common factor of",
-		"biggest common factor of", "greatest common divisor of", "common divisors of", "common factor of", "gcf of", "gcf", "hcf of", "hcf", "gcd of", "gcd"},
+		"biggest common factor of", "greatest common divisor of", "common divisors of", "common factor of", "gcf of", "gcf", "greatest common factor", "highest common factor", "common factors", "greatest common divisor", "hcf of", "hcf", "gcd of", "gcd"},
 })
 
 // allOf may stand in front of the phrases of asking.
@@ -74,7 +74,7 @@ func (p *parser) property(c piece) (Reading, *fault, bool) {
 // askedFor reads a problem that says in front what it asks.
 func (p *parser) askedFor() (Reading, *fault, bool) {
 	here := p.i
-	for _, read := range []func() (Reading, *fault, bool){p.aboutPlace, p.counting, p.starting, p.ruled, p.next, p.estimating, p.family} {
+	for _, read := range []func() (Reading, *fault, bool){p.aboutPlace, p.counting, p.evens, p.starting, p.ruled, p.next, p.estimating, p.family} {
 		count := p.count
 		if r, f, ok := read(); ok {
 			return r, f, ok
@@ -112,6 +112,21 @@ func (p *parser) askedFor() (Reading, *fault, bool) {
 	c, _, f := p.one()
 	if f != nil {
 		return Reading{}, f, true
+	}
+	if next := p.at(0); kind == arithmetic.Multiples && (next.text == "and" || next.kind == separator) { // multiples of 4 and 6
+		p.i, p.count = start, p.count-1
+		r, f := p.common(arithmetic.CommonMultiples)
+		return r, f, true
+	}
+	if kind == arithmetic.Multiples {
+		here := p.i
+		if last, ok := p.upTo(); ok {
+			n, _ := c.expr.(arithmetic.Number).Int64()
+			p.terms = last.token
+			r, f := p.about(kind, c, int(last.n/max(n, 1)))
+			return r, f, true
+		}
+		p.i = here
 	}
 	if kind == arithmetic.InWords { // how do you write 347 in words
 		if same, m := longest(p, properties); same == kind {

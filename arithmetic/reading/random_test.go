@@ -235,7 +235,7 @@ func TestReadingWhatAProblemWritesGivesTheProblem(t *testing.T) {
 // FuzzRead checks that a text either reads, and then what it reads as reads as
 // the same, or gives a sound error whose mend reads.
 func FuzzRead(f *testing.F) {
-	for _, s := range spellings {
+	for _, s := range append(spellings, askedSpellings...) {
 		for _, text := range s.texts {
 			f.Add(text)
 		}

@@ -23,7 +23,8 @@ const (
 	MaxNumbers = 12        // numbers in a problem
 	MaxDepth   = 16        // brackets in brackets
 	MaxList    = 8         // numbers to put in order, at least 2; numbers of a rule table
-	MaxTerms   = 24        // numbers of a run or a list of multiples; a run has at least 2
+
+	MaxTerms = arithmetic.MaxTerms // numbers of a run or a list of multiples; a run has at least 2
 )
 
 // Reading is a text understood.

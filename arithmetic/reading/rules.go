@@ -44,7 +44,7 @@ func (p *parser) step() (rule, *fault, bool) {
 		return rule{}, nil, false
 	}
 	if v == 0 && s.op == arithmetic.Divide {
-		return rule{}, byNothing(p, by), true
+		return rule{}, dividesByNothing(p, by), true
 	}
 	return rule{s.op, clause{by, v, true}}, nil, true
 }
@@ -128,8 +128,9 @@ func (p *parser) ruled() (Reading, *fault, bool) {
 		return Reading{}, whichRule(p, at), true
 	}
 	p.any(ruleEndings)
+	colon := p.at(0).text == ":"
 	p.pause()
-	listed := p.any(ruleListings) || r.op == arithmetic.Subtract && p.any([]string{"from"})
+	listed := colon || p.any(ruleListings) || r.op == arithmetic.Subtract && p.any([]string{"from"})
 	p.pause()
 	count := p.count
 	if opened && p.at(0).kind == end && !listed {
@@ -228,7 +229,7 @@ func (p *parser) numbers() (all []piece, f *fault) {
 // table checks the numbers of a rule table.
 func (p *parser) table(problem arithmetic.Problem, all []piece, r rule) (Reading, *fault) {
 	if len(all) > MaxList {
-		return Reading{}, longList(p, all)
+		return Reading{}, longTable(p, all)
 	}
 	spans := []Span{{Start: r.by.start, End: r.by.end}}
 	for _, c := range all {
@@ -244,7 +245,7 @@ func (p *parser) table(problem arithmetic.Problem, all []piece, r rule) (Reading
 	}
 	for i, n := range problem.List {
 		if r.op == arithmetic.Divide && r.by.n == 0 {
-			return Reading{}, byNothing(p, r.by.token)
+			return Reading{}, dividesByNothing(p, r.by.token)
 		}
 		if v, _ := n.Int64(); r.op == arithmetic.Divide && v%r.by.n != 0 {
 			return Reading{}, leavesSome(p, all[i], v, r.by.n)

@@ -127,7 +127,7 @@ var spellings = []struct {
 }
 
 func TestAllSpellingsOfAProblemAreThatProblem(t *testing.T) {
-	for _, s := range spellings {
+	for _, s := range append(spellings, askedSpellings...) {
 		if got := s.problem.String(); got != s.texts[0] {
 			t.Errorf("the problem of %q writes itself %q", s.texts[0], got)
 		}
@@ -165,6 +165,12 @@ func TestWhatReadsTwoWaysNamesTheOther(t *testing.T) {
 		{"7 ÷ 0", nil},
 		{"7 x 8", nil},
 		{"1/2 = ?/8", nil},
+		{"value of the 3 in 3,353", []string{"value of the hundreds digit in 3,353", "value of the ones digit in 3,353"}},
+		{"3, 6, ?", []string{"start at 3, × 2, 3 terms"}},
+		{"3, 6, 9, ?", nil},
+		{"fact family of 3 and 5", []string{"fact family of 3 × 5"}},
+		{"fact family 2 2 4", []string{"fact family of 2 × 2"}},
+		{"98 ÷ 4 as a decimal", []string{"98 in groups of 4 as a decimal"}},
 	} {
 		r, err := Read(c.text)
 		if err != nil {
@@ -203,6 +209,13 @@ func TestSpansAreTheWordsOfTheNumbers(t *testing.T) {
 		{"2 × (8 + 7) = 30", []string{"2", "8", "7", "30"}},
 		{"double forty-two", []string{"double", "forty-two"}},
 		{"３４５＋２７８", []string{"３４５", "２７８"}},
+		{"value of the 4 in 3,456", []string{"3,456", "4"}},
+		{"ten thousands digit of 45,678", []string{"45,678", "ten thousands"}},
+		{"count from 10 to 50 by fives", []string{"fives", "10", "50"}},
+		{"start at 3, times 2, 5 terms", []string{"3", "2"}},
+		{"add 4 to 1, 2 and 3", []string{"4", "1", "2", "3"}},
+		{"3 hundreds 4 tens + 2", []string{"3 hundreds 4 tens", "2"}},
+		{"how many fewer is 9 than 12", []string{"12", "9"}},
 	} {
 		r, err := Read(c.text)
 		if err != nil {

@@ -17,11 +17,17 @@ var unitNames = map[string]int64{
 // unitName is the name of a place that comes next, if any, and its tokens. count
 // is what stands in front of it.
 func (p *parser) unitName(count token) (worth int64, n int) {
-	if t := p.at(0); t.kind != word || in(passedOver, t.text) {
+	if t := p.at(0); t.kind == number && t.num.Form == arithmetic.Whole && p.isPlural(p.at(1)) && t.num.Value.Sign() > 0 { // two 5s
+		worth, _ = t.num.Int64()
+		return worth, 2
+	} else if t.kind != word || in(passedOver, t.text) {
 		return 0, 0
 	}
+	if many := pluralWords[p.at(0).text]; many > 0 && unitNames[p.at(0).text] == 0 { // six sevens
+		return many, 1
+	}
 	worth, n = longest(p, unitNames)
-	if n > 0 && !strings.HasSuffix(p.at(n-1).text, "s") && !isDigit([]rune(count.text + " ")[0]) {
+	if n > 0 && !strings.HasSuffix(p.at(n-1).text, "s") && !isDigit([]rune(count.text + " ")[0]) && !(p.at(n-1).text == "ten" && count.text == "one") {
 		return 0, 0
 	}
 	return worth, n
@@ -46,7 +52,7 @@ func (p *parser) inUnits(first token, worth int64, n int) (piece, *fault) {
 		}
 		next := p.numberOrWord()
 		worth, n = p.unitName(next)
-		if p.listing && p.at(-1).kind == separator || next.kind != number || next.num.Form != arithmetic.Whole || n == 0 || worth >= last {
+		if p.listing && p.at(-1).kind == separator || next.kind != number || next.num.Form != arithmetic.Whole || n == 0 || worth >= last || !isPlace(worth) || !isPlace(last) {
 			p.i = here
 			break
 		}
@@ -58,6 +64,14 @@ func (p *parser) inUnits(first token, worth int64, n int) (piece, *fault) {
 		c.unit, c.count = last, count
 	}
 	return c, f
+}
+
+// isPlace reports whether worth is what a one in some place is worth.
+func isPlace(worth int64) bool {
+	for worth >= 10 && worth%10 == 0 {
+		worth /= 10
+	}
+	return worth == 1
 }
 
 // unknown is the blank t, which may count a place: ? tens.

@@ -17,7 +17,7 @@ var vocabulary = func() []string {
 		}
 	}
 	for _, list := range [][]string{passedOver, openers, rewriters, askers, ordering, versus, between, upward, downward,
-		factoring, rounding, simplest, unknowns, allOf, asMany, digitOpeners, digitEndings, countForward, countBack, countBy, countFrom,
+		factoring, rounding, simplest, unknowns, unknownWords, inDigits, noSigns, evenOdd, allOf, asMany, digitOpeners, digitEndings, countForward, countBack, countBy, countFrom,
 		countTo, countTerms, countTimes, ruleOpeners, ruleEndings, ruleListings, startWords, nextOpeners, familyOpeners, estimateOpeners, estimateTo} {
 		add(list...)
 	}
@@ -46,7 +46,7 @@ var vocabulary = func() []string {
 	add(slices.Collect(maps.Keys(pluralWords))...)
 	add(slices.Collect(maps.Keys(ruleSteps))...)
 	add(slices.Collect(maps.Keys(ruleTimes))...)
-	add("than", "digit", "place", "worth", "first", "rule", "pattern", "back", "backward", "backwards", "forward", "forwards", "each", "then", "next", "so", "on", "number")
+	add("go", "into", "fit", "can", "you", "from", "does", "than", "digit", "place", "worth", "first", "rule", "pattern", "back", "backward", "backwards", "forward", "forwards", "each", "then", "next", "so", "on", "number")
 	add("compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over")
 	return slices.Sorted(maps.Keys(known))
 }()

@@ -55,6 +55,9 @@ var infixes = map[string]infix{
 	"of": partOf,
 }
 
+// noSigns are phrases that start as a sign and are none.
+var noSigns = []string{"times table", "times tables", "x table", "x tables", "by rounding"}
+
 // turnedInfixes are signs only where no claim is made: "3 more than 5" is 5 + 3,
 // "is 3 more than 5" is a claim.
 var turnedInfixes = map[string]infix{
@@ -66,7 +69,7 @@ var turnedInfixes = map[string]infix{
 var relations = func() map[string]arithmetic.Relation {
 	table := map[string]arithmetic.Relation{}
 	for rel, phrases := range map[arithmetic.Relation][]string{
-		arithmetic.Equal:   {"equals", "equal", "equal to", "same as", "makes", "make", "equivalent to", "same amount as"},
+		arithmetic.Equal:   {"equals", "equal", "equal to", "same as", "makes", "make", "gives", "give", "equivalent to", "same amount as"},
 		arithmetic.Greater: {"greater than", "bigger than", "larger than", "more than", "higher than", "longer than"},
 		arithmetic.Less:    {"less than", "smaller than", "fewer than", "lower than", "shorter than"},
 	} {
@@ -86,9 +89,12 @@ var relations = func() map[string]arithmetic.Relation {
 var (
 	openers = []string{"what is", "whats", "what", "how much is", "how many is", "find", "work out", "calculate",
 		"solve", "compute", "show", "show me", "draw", "make", "build", "please", "answer to", "value of"}
-	rewriters = []string{"write", "rewrite", "turn", "change", "convert", "express", "give"}
+	rewriters = []string{"write", "write number", "rewrite", "turn", "change", "convert", "express", "give"}
 	askers    = []string{"is", "are", "does", "do", "true or false", "is it true that", "check", "is that"}
 )
+
+// inDigits are words behind a number that change nothing: it is written so anyway.
+var inDigits = []string{"in digits", "in figures", "in numerals", "in standard form", "as number", "as one number", "as numeral", "in numbers", "using digits"}
 
 // pair is a phrase with a word between its two numbers: take 3 from 8.
 type pair struct {
@@ -196,3 +202,7 @@ var partNames = map[string]int64{
 // unknowns are the letters that stand for an unknown number. The letter x is a
 // times sign where a sign must stand.
 var unknowns = []string{"n", "x", "y"}
+
+// unknownWords are the words that stand for an unknown number: 7 and how many make
+// 10.
+var unknownWords = []string{"what", "what number", "which number", "how many", "how much", "how many more", "some number", "a number"}

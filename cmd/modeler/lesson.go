@@ -16,10 +16,11 @@ import (
 
 var lessonCommand = command{
 	name: "lesson",
-	use:  "PROBLEM [--model M] [--json]",
+	use:  "PROBLEM [--model M] [--writing W] [--json]",
 	doc:  "tell the lesson: for each move the hands, the picture in words, the symbols",
 	flags: func(fs *pflag.FlagSet) {
 		modelFlag(fs)
+		fs.String("writing", "", "write calculations as this `writing` does: "+strings.Join(api.Writings, ", "))
 		fs.Bool("json", false, "print it as data, as /v1/lesson.json serves it")
 	},
 	run: lesson,
@@ -35,6 +36,10 @@ func lesson(c call) int {
 	if err != nil {
 		return complain(c.errors, err)
 	}
+	europe, err := api.ReadWriting(c.value("writing"))
+	if err != nil {
+		return complain(c.errors, err)
+	}
 	l, err := models.Teach(p.Problem, p.Model)
 	if err != nil {
 		return complain(c.errors, err)
@@ -42,7 +47,7 @@ func lesson(c call) int {
 	if c.value("json") == "true" {
 		_, err = c.out.Write(api.NewDocument(l, p.Model).JSON())
 	} else {
-		_, err = fmt.Fprint(c.out, tell(l))
+		_, err = fmt.Fprint(c.out, tell(l, europe))
 	}
 	if err != nil {
 		return failed
@@ -65,7 +70,7 @@ func lesson(c call) int {
 //	       − 1 7 8
 //
 //	   Picture: ...
-func tell(l models.Lesson) string {
+func tell(l models.Lesson, europe bool) string {
 	var b strings.Builder
 	problem := l.Problem.String()
 	b.WriteString(problem + "\n")
@@ -92,6 +97,11 @@ func tell(l models.Lesson) string {
 		b.WriteString("\n")
 	}
 	for i, s := range l.Steps {
+		if europe && len(s.Europe.Lines) > 0 {
+			s.Symbols = s.Europe
+		} else {
+			s.Link = nil
+		}
 		tellStep(&b, i+1, s)
 	}
 	wrap(&b, "The whole picture: ", l.Whole.Desc.Shown)
@@ -121,6 +131,10 @@ func tellStep(b *strings.Builder, n int, s models.Step) {
 		for line := range strings.SplitSeq(symbols, "\n") {
 			b.WriteString(strings.TrimRight(indent+"    "+line, " ") + "\n")
 		}
+		b.WriteString("\n")
+	}
+	if len(s.Link) > 0 {
+		wrap(b, indent, s.Link.String())
 		b.WriteString("\n")
 	}
 	wrap(b, indent+"Picture: ", s.Scene.Desc.Shown)

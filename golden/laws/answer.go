@@ -35,8 +35,12 @@ func TrueAnswer(l *Lesson) error {
 		if want := problems.Blank(l.Problem); want == nil || want.Cmp(big.NewInt(filled(l.Problem.Blank, a.Number.Value))) != 0 {
 			return fmt.Errorf("the blank is filled as %s, not with %v", a.Number, want)
 		}
+	default:
+		if asked, err := trueAsked(l); asked {
+			return err
+		}
 	}
-	if t.Remainder != nil && same(a.Number.Value, new(big.Rat).SetInt(t.Quotient)) {
+	if left := l.Problem.Rest == arithmetic.LeftOver; left && t.Remainder != nil && same(a.Number.Value, new(big.Rat).SetInt(t.Quotient)) {
 		if t.Remainder.Cmp(big.NewInt(a.Remainder)) != 0 {
 			return fmt.Errorf("what is left over is %d, not %v", a.Remainder, t.Remainder)
 		}

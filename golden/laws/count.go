@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math/big"
+	"slices"
 
 	"modeler/arithmetic"
 	"modeler/models/scene"
@@ -36,15 +37,20 @@ func Counting(p Picture) error {
 	}
 	want := p.wanted()
 	zero := p.Truth.Value == nil || p.Truth.Value.Sign() == 0
-	for of, v := range want {
-		if sum := sums[of]; sum != nil && sum.Cmp(v) != 0 {
-			return fmt.Errorf("what belongs to %s adds up to %s, not to %s", of, sum.RatString(), v.RatString())
+	for of, sum := range sums {
+		list := want[of]
+		if amounts := p.amounts(); len(list) == 0 && amounts != nil {
+			list = amounts
 		}
-	}
-	for of := range sums {
-		if want[of] == nil && p.Problem.Kind != arithmetic.Factors {
+		if len(list) == 0 {
 			return fmt.Errorf("something belongs to %s, which is not in the problem", of)
 		}
+		if !slices.ContainsFunc(list, func(v *big.Rat) bool { return v.Cmp(sum) == 0 }) {
+			return fmt.Errorf("what belongs to %s adds up to %s, not to %s", of, sum.RatString(), list[0].RatString())
+		}
+	}
+	if kind := p.Problem.Kind; (kind == arithmetic.Factors || kind == arithmetic.Primality) && len(sums) > 0 && sums[scene.OfFirst] == nil {
+		return errors.New("nothing belongs to the one number of the problem")
 	}
 	if len(sums) == 0 && !zero && !p.Hidden {
 		return errors.New("nothing in the picture is worth anything")
@@ -54,36 +60,77 @@ func Counting(p Picture) error {
 
 // bothDrawn: where two numbers are put together or side by side, a picture that
 // draws one of them and not the answer draws the other too.
-func (p Picture) bothDrawn(sums, want map[scene.Of]*big.Rat) error {
+func (p Picture) bothDrawn(sums map[scene.Of]*big.Rat, want map[scene.Of][]*big.Rat) error {
 	switch p.Problem.Kind {
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Claim, arithmetic.Comparison:
 	default:
 		return nil
 	}
-	present := func(of scene.Of) bool { return sums[of] != nil || want[of] == nil || want[of].Sign() == 0 }
-	if !p.Hidden && sums[scene.OfAnswer] == nil && present(scene.OfFirst) != present(scene.OfSecond) {
+	present := func(of scene.Of) bool { return sums[of] != nil || want[of] == nil || want[of][0].Sign() == 0 }
+	first, second := scene.OfFirst, scene.OfSecond
+	_, isLeft := p.Problem.Left.(arithmetic.Operation)
+	_, isRight := p.Problem.Right.(arithmetic.Operation)
+	if isLeft && isRight {
+		first, second = scene.OfLeft, scene.OfRight
+	}
+	if !p.Hidden && sums[scene.OfAnswer] == nil && present(first) != present(second) {
 		return errors.New("only one of the two numbers is drawn")
 	}
 	return nil
 }
 
-// wanted is what each number of the problem comes to.
-func (p Picture) wanted() map[scene.Of]*big.Rat {
-	want := map[scene.Of]*big.Rat{}
-	for i, n := range p.Truth.Numbers {
-		want[scene.OfNth(i)] = n
+// wanted is what each number of the problem comes to; where there are two amounts
+// the picture may show either.
+func (p Picture) wanted() map[scene.Of][]*big.Rat {
+	want := map[scene.Of][]*big.Rat{}
+	t := p.Truth
+	for i, n := range t.Numbers {
+		want[scene.OfNth(i)] = []*big.Rat{n}
 	}
-	if p.Truth.Value != nil {
-		want[scene.OfAnswer] = p.Truth.Value
+	if t.Value != nil {
+		want[scene.OfAnswer] = []*big.Rat{t.Value}
 	}
 	switch p.Problem.Kind {
 	case arithmetic.Claim, arithmetic.Comparison:
-		want[scene.OfAnswer] = new(big.Rat).Sub(p.Truth.Sides[0], p.Truth.Sides[1])
-		want[scene.OfAnswer].Abs(want[scene.OfAnswer]) // the gap
-		want[scene.OfLeft], want[scene.OfRight] = p.Truth.Sides[0], p.Truth.Sides[1]
+		gap := new(big.Rat).Sub(t.Sides[0], t.Sides[1])
+		want[scene.OfAnswer] = []*big.Rat{gap.Abs(gap)}
+		want[scene.OfLeft], want[scene.OfRight] = t.Sides[:1], t.Sides[1:]
 	case arithmetic.PartOf:
 		// The part that is taken belongs to the answer, the rest to the amount.
-		want[scene.OfSecond] = new(big.Rat).Sub(p.Truth.Numbers[1], p.Truth.Value)
+		want[scene.OfSecond] = []*big.Rat{new(big.Rat).Sub(t.Numbers[1], t.Value)}
+	case arithmetic.PlaceValue:
+		// What the digit is worth may belong to the answer, the rest to the number.
+		want[scene.OfFirst] = append(want[scene.OfFirst], new(big.Rat).Sub(t.Numbers[0], t.Value))
+	case arithmetic.Estimate:
+		for i, n := range t.Rounded {
+			want[scene.OfNth(i)] = append(want[scene.OfNth(i)], n)
+		}
 	}
 	return want
+}
+
+// amounts are what the things that a picture shows may come to, each belonging to
+// a number of its own, where the answer is a row of numbers or of pairs: one of
+// those numbers, or all that was counted. It is nil for other problems.
+func (p Picture) amounts() []*big.Rat {
+	t := p.Truth
+	list := slices.Clone(t.Numbers)
+	for _, n := range t.List {
+		list = append(list, big.NewRat(n, 1))
+	}
+	switch p.Problem.Kind {
+	case arithmetic.Counting:
+		way := big.NewRat(t.List[len(t.List)-1]-t.List[0], 1)
+		return append(list, way.Abs(way))
+	case arithmetic.WaysToMake, arithmetic.Factors, arithmetic.Primality:
+		for _, pair := range t.Pairs {
+			list = append(list, big.NewRat(pair[0], 1), big.NewRat(pair[1], 1))
+		}
+		return list
+	case arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.ExpandedForm:
+		return list
+	case arithmetic.FactFamily:
+		return append(list, t.Value)
+	}
+	return nil
 }

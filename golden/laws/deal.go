@@ -41,9 +41,9 @@ func turns() []turn {
 }
 
 // Deal makes count random problems, as many for each kind of problem and model
-// that tells it, and has look see each with every model that fits it. It uses all
-// cores; look is called from several goroutines at once. The same seed deals the
-// same problems on every machine.
+// that tells it, and has look see each with that model. It uses all cores; look is
+// called from several goroutines at once. The same seed deals the same problems on
+// every machine.
 func Deal(seed uint64, count int, look func(*models.Model, arithmetic.Problem)) {
 	const batches = 40
 	defer debug.SetGCPercent(debug.SetGCPercent(400)) // many small pictures, each soon forgotten
@@ -55,11 +55,9 @@ func Deal(seed uint64, count int, look func(*models.Model, arithmetic.Problem)) 
 			for batch := range next {
 				d := &problems.Dealer{Rand: rand.New(rand.NewPCG(seed, uint64(batch)))}
 				for i := batch; i < count; i += batches {
-					p := all[i%len(all)].deal(d)
-					for _, m := range models.All {
-						if m.Fits(p) == nil {
-							look(m, p)
-						}
+					t := all[i%len(all)]
+					if p, fits := t.deal(d); fits {
+						look(t.model, p)
 					}
 				}
 			}
@@ -72,14 +70,14 @@ func Deal(seed uint64, count int, look func(*models.Model, arithmetic.Problem)) 
 	done.Wait()
 }
 
-// deal makes a problem of the kind that fits the model, or one that does not
-// where that is rare.
-func (t turn) deal(d *problems.Dealer) arithmetic.Problem {
-	const tries = 60
+// deal makes a problem of the kind that fits the model; where that is rare, fits
+// may be false.
+func (t turn) deal(d *problems.Dealer) (p arithmetic.Problem, fits bool) {
+	const tries = 120
 	for range tries {
-		if p := d.Of(t.kind); t.model.Fits(p) == nil {
-			return p
+		if p = d.Of(t.kind); t.model.Fits(p) == nil {
+			return p, true
 		}
 	}
-	return d.Of(t.kind)
+	return p, false
 }

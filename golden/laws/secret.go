@@ -3,6 +3,7 @@ package laws
 import (
 	"fmt"
 	"math/big"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -96,6 +97,12 @@ func writtenNumbers(p arithmetic.Problem) []string {
 	for _, n := range p.List {
 		list = append(list, n.String())
 	}
+	switch p.Kind {
+	case arithmetic.Counting:
+		list = append(list, arithmetic.Grouped(p.Run.From), arithmetic.Grouped(p.Run.By))
+	case arithmetic.RuleTable:
+		list = append(list, arithmetic.Grouped(p.Run.By))
+	}
 	return list
 }
 
@@ -149,6 +156,9 @@ func secrets(p Picture) []string {
 		return nil
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
 	default:
+		if list, asked := askedSecrets(p); asked {
+			return list
+		}
 		for _, n := range p.Truth.Within {
 			if same(a.Number.Value, n) {
 				return nil
@@ -193,11 +203,14 @@ func Hiding(p Picture) error {
 			continue
 		}
 		if m, number := markOf(t); !number || !onScale(marks, m) || t.Bold {
-			texts = append(texts, label(t))
+			texts = append(texts, spoken(t))
 		}
 	}
 	for _, secret := range secrets(p) {
 		for _, text := range texts {
+			if p.Problem.Kind == arithmetic.Expression {
+				text = rowsOf.ReplaceAllString(text, "rows of") // so many lie there, which is not what is asked
+			}
 			if tells(text, secret) {
 				return fmt.Errorf("%q gives %q away", text, secret)
 			}
@@ -227,6 +240,9 @@ func Unanswered(p Picture) error {
 	}
 	return nil
 }
+
+// rowsOf is how many rows lie there.
+var rowsOf = regexp.MustCompile(`[0-9,]+ rows? of`)
 
 // tells is says, but leaves out the count of a place: that
 // "1 ten and 3 ones" lie there does not tell that the answer is 3, nor does "3 of

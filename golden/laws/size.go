@@ -67,7 +67,8 @@ func (p Picture) sketched() bool {
 
 // EqualSize: what is worth as much is as large, and what is worth n times as much
 // is n times as large. The front of a cube is compared with other cubes only.
-// Along a line with numbers the ends are rounded to whole units; nowhere else.
+// Along a line with numbers and in a bar diagram the ends are rounded to whole units;
+// nowhere else.
 func EqualSize(p Picture) error {
 	if p.sketched() {
 		return nil
@@ -87,11 +88,33 @@ func EqualSize(p Picture) error {
 		ref := first[sort]
 		a := new(big.Rat).Mul(rat(m.Worth), big.NewRat(area(ref.box), 1))
 		b := new(big.Rat).Mul(rat(ref.Worth), big.NewRat(area(m.box), 1))
-		if a.Cmp(b) != 0 && !(line && m.box.H == ref.box.H && inRatio(m.Item, ref.Item)) {
+		rounds := line || p.Model.Name == roundsLengths
+		if a.Cmp(b) != 0 && !(rounds && m.box.H == ref.box.H && inRatio(m.Item, ref.Item)) {
 			return fmt.Errorf("%s is worth %s and %s is worth %s", describe(m.Item), m.Worth, describe(ref.Item), ref.Worth)
 		}
 	}
+	if p.Model.Name == roundsLengths {
+		if err := alike(list); err != nil {
+			return err
+		}
+	}
 	return circles(p)
+}
+
+// roundsLengths is the model whose bars are rounded to whole units: amounts as 1,423
+// and 5,033 have no exact lengths on the paper.
+const roundsLengths = "bar-diagram"
+
+// alike: pieces worth as much are exactly as wide.
+func alike(list []measured) error {
+	wide := map[fraction.Fraction]int{}
+	for _, m := range list {
+		if w, seen := wide[m.Worth]; seen && w != m.box.W {
+			return fmt.Errorf("%s is not as wide as the others worth %s", describe(m.Item), m.Worth)
+		}
+		wide[m.Worth] = m.box.W
+	}
+	return nil
 }
 
 // circles: counters of one worth are of one size, and wedges worth as much are as

@@ -73,6 +73,9 @@ func SaysTheProblem(p Picture) error {
 	if p.Hidden && p.Problem.Kind == arithmetic.Show {
 		return nil // the number may be what is asked
 	}
+	if err := saysPlace(p, title, desc); err != nil {
+		return err
+	}
 	for _, n := range writtenNumbers(p.Problem) {
 		if !says(title, n) {
 			return fmt.Errorf("%s is not in the title %q", n, title)
@@ -91,6 +94,9 @@ func SaysTheProblem(p Picture) error {
 	}
 	if p.Problem.Kind == arithmetic.Claim {
 		return nil
+	}
+	if asked, err := saysAsked(p, title, desc); asked {
+		return err
 	}
 	for _, text := range []string{title, desc} {
 		if !saysAnswer(p, text) {

@@ -62,7 +62,7 @@ func (d Drawing) Lines() [][]Word {
 		}
 		at := len(lines) - 1
 		line := lines[at]
-		if n := len(line); n > 0 && strings.Contains(w.Text, "/") && line[n-1].number() && w.Left-line[n-1].Right < w.Size*4/10 {
+		if n := len(line); n > 0 && strings.Contains(w.Text, "/") && line[n-1].number() && w.Left-line[n-1].Right < w.Size/2 {
 			last := &line[n-1]
 			last.Text, last.X, last.Right = last.Text+" "+w.Text, (last.Left+w.Right)/2, w.Right
 			continue

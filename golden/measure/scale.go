@@ -59,7 +59,7 @@ func (d Drawing) Marks() []Mark {
 	for _, t := range d.Texts {
 		if slices.ContainsFunc(stacked, func(f Fraction) bool {
 			dx, dy := f.X-t.X, (f.Num.Y+f.Den.Y)/2-t.Y
-			return dx > 0 && dx < t.Size*7/4 && max(dy, -dy) < t.Size/4
+			return dx > 0 && dx < max(t.Size*7/4, t.Size*(3*len(t.Words)+3*len(f.Den.Words)+5)/10) && max(dy, -dy) < t.Size/4
 		}) {
 			continue // the wholes of a mixed number
 		}

@@ -39,6 +39,9 @@ func Said(text string) (s Statement, ok bool) {
 	return s, ok
 }
 
+// follows stands between a statement and what it is rounded to: 17 ÷ 5 = 3 r 2 → 4.
+const follows = "→"
+
 // signs are the other words of a statement.
 const signs = " + − × ÷ ( ) r of "
 
@@ -51,7 +54,8 @@ var relations = map[string]func(order int) bool{
 }
 
 // Statements are the lines of symbols with a relation in them and nothing unknown.
-// Where two numbers follow each other one statement ends and another begins.
+// Where two numbers follow each other, or an arrow leads to what comes of it, one
+// statement ends and another begins.
 func (d Drawing) Statements() []Statement {
 	var list []Statement
 	for _, line := range d.Lines() {
@@ -64,6 +68,10 @@ func (d Drawing) Statements() []Statement {
 			s, related, known = nil, false, true
 		}
 		for _, w := range line {
+			if w.Text == follows {
+				end()
+				continue
+			}
 			_, number := w.Value()
 			if n := len(s); n > 0 {
 				_, before := s[n-1].Value()

@@ -10,13 +10,16 @@ import (
 	"modeler/fraction"
 )
 
-// Kinds lists the kinds of problem that [Random] makes, in the order it deals
+// Kinds lists the kinds of problem that a [Dealer] makes, in the order it deals
 // them.
 var Kinds = []arithmetic.Kind{
 	arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.Division,
 	arithmetic.PartOf, arithmetic.Expression, arithmetic.Missing, arithmetic.Claim, arithmetic.Comparison,
 	arithmetic.Ordering, arithmetic.Rounding, arithmetic.Factors, arithmetic.MixedForm, arithmetic.FractionForm,
 	arithmetic.SimplestForm, arithmetic.Renaming,
+	arithmetic.PlaceValue, arithmetic.ExpandedForm, arithmetic.InWords, arithmetic.Parity, arithmetic.Counting,
+	arithmetic.RuleTable, arithmetic.Estimate, arithmetic.FactFamily, arithmetic.WaysToMake, arithmetic.Multiples,
+	arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.Primality,
 }
 
 // Dealer makes problems one after another; the same seed deals the same ones.
@@ -40,26 +43,17 @@ func (d *Dealer) Next() arithmetic.Problem {
 func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 	switch kind {
 	case arithmetic.Addition:
-		a, b := d.two()
-		return one(kind, arithmetic.Add, a, b)
+		return d.sum()
 	case arithmetic.Subtraction:
-		a, b := d.two()
-		if a.Value.Cmp(b.Value) < 0 {
-			a, b = b, a
-		}
-		return one(kind, arithmetic.Subtract, a, b)
+		return d.storied(d.difference())
 	case arithmetic.Product:
-		return one(kind, arithmetic.Multiply, d.factor(), d.factor())
+		return d.storied(d.product())
 	case arithmetic.Division:
-		return d.division()
+		return d.storied(d.division())
 	case arithmetic.PartOf:
 		return d.part()
 	case arithmetic.Expression:
-		if d.IntN(2) == 0 {
-			return arithmetic.Problem{Kind: kind, Left: d.chain()}
-		}
-		sum := arithmetic.Operation{Op: arithmetic.Add, Left: arithmetic.Int(d.Int64N(10) + 1), Right: arithmetic.Int(d.Int64N(10) + 1)}
-		return arithmetic.Problem{Kind: kind, Left: arithmetic.Operation{Op: arithmetic.Multiply, Left: d.factor(), Right: sum}}
+		return arithmetic.Problem{Kind: kind, Left: d.expression()}
 	case arithmetic.Missing:
 		return d.missing()
 	case arithmetic.Claim, arithmetic.Comparison:
@@ -70,27 +64,21 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		}
 		return p
 	case arithmetic.Ordering:
-		p := arithmetic.Problem{Kind: kind}
-		for range 2 + d.IntN(5) {
-			p.List = append(p.List, d.common(12))
-		}
-		return p
+		return d.ordering()
 	case arithmetic.Rounding:
-		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(d.Int64N(10_000)), To: arithmetic.Power10(1 + d.IntN(3))}
+		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(d.Int64N(arithmetic.Power10(4 + d.IntN(2)))), To: arithmetic.Power10(1 + d.IntN(3))}
 	case arithmetic.Factors:
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(1 + d.Int64N(120))}
+	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+		return d.naming(kind)
+	case arithmetic.Counting:
+		return d.counting()
+	case arithmetic.RuleTable:
+		return d.rule()
+	case arithmetic.Show:
+		return arithmetic.Problem{Kind: kind, Left: d.any()}
 	}
-	return d.naming(kind)
-}
-
-// chain is a sum of three to five numbers, of one or two digits.
-func (d *Dealer) chain() arithmetic.Expr {
-	most := arithmetic.Power10(1 + d.IntN(2))
-	var sum arithmetic.Expr = arithmetic.Int(1 + d.Int64N(most))
-	for range 2 + d.IntN(3) {
-		sum = arithmetic.Operation{Op: arithmetic.Add, Left: sum, Right: arithmetic.Int(1 + d.Int64N(most))}
-	}
-	return sum
+	return d.about(kind)
 }
 
 // naming deals a problem about one number.
@@ -103,32 +91,15 @@ func (d *Dealer) naming(kind arithmetic.Kind) arithmetic.Problem {
 		return arithmetic.Problem{Kind: kind, Left: d.mixed()}
 	case arithmetic.SimplestForm:
 		return arithmetic.Problem{Kind: kind, Left: d.common(12)}
-	case arithmetic.Renaming:
-		f := d.common(8)
-		n := 1 + d.Int64N(4)
-		p := arithmetic.Problem{Kind: kind, Rel: arithmetic.Equal, Left: f}
-		if d.IntN(2) == 0 {
-			p.Blank.Den = f.Value.Den() * n
-		} else {
-			p.Blank.Num = f.Value.Num() * n
-		}
-		p.Blank.First = d.IntN(4) == 0
-		return p
 	}
-	return arithmetic.Problem{Kind: arithmetic.Show, Left: d.any()}
-}
-
-func (d *Dealer) division() arithmetic.Problem {
-	b := 1 + d.Int64N(12)
-	a := b * d.Int64N(13)
-	switch d.IntN(4) {
-	case 0:
-		a += d.Int64N(b)
-	case 1:
-		a = 10 + d.Int64N(990)
+	p := arithmetic.Problem{Kind: arithmetic.Renaming, Rel: arithmetic.Equal, Left: d.common(8)}
+	f, n := p.Left.(arithmetic.Number).Value, 1+d.Int64N(4)
+	if d.IntN(2) == 0 {
+		p.Blank.Den = f.Den() * n
+	} else {
+		p.Blank.Num = f.Num() * n
 	}
-	p := one(arithmetic.Division, arithmetic.Divide, arithmetic.Int(a), arithmetic.Int(b))
-	p.Grouping = d.IntN(2) == 0
+	p.Blank.First = d.IntN(4) == 0
 	return p
 }
 
@@ -136,37 +107,6 @@ func (d *Dealer) part() arithmetic.Problem {
 	den := 2 + d.Int64N(9)
 	f := arithmetic.Frac(fraction.Must(1+d.Int64N(den-1), den))
 	return one(arithmetic.PartOf, arithmetic.Of, f, arithmetic.Int(den*(1+d.Int64N(10))))
-}
-
-// missing deals an equation with one of three numbers unknown.
-func (d *Dealer) missing() arithmetic.Problem {
-	op := arithmetic.Op(d.IntN(4))
-	var a, b, c int64 // a op b is c
-	switch op {
-	case arithmetic.Add, arithmetic.Subtract:
-		b, c = d.Int64N(60), d.Int64N(60)
-		a = b + c
-		if op == arithmetic.Add {
-			a, c = c, a
-		}
-	default:
-		b, c = 1+d.Int64N(12), 1+d.Int64N(12)
-		a = b * c
-		if op == arithmetic.Multiply {
-			a, c = c, a
-		}
-	}
-	left := arithmetic.Operation{Op: op, Left: arithmetic.Int(a), Right: arithmetic.Int(b)}
-	if d.IntN(2) == 0 {
-		left.Left = arithmetic.Unknown{}
-	} else {
-		left.Right = arithmetic.Unknown{}
-	}
-	p := arithmetic.Problem{Kind: arithmetic.Missing, Rel: arithmetic.Equal, Left: left, Right: arithmetic.Int(c)}
-	if d.IntN(3) == 0 {
-		p.Left, p.Right = p.Right, p.Left
-	}
-	return p
 }
 
 // two numbers of the same sort.
@@ -210,27 +150,13 @@ func (d *Dealer) any() arithmetic.Number {
 	return d.whole()
 }
 
-// whole is a whole number of one to four digits, each length as likely, with
-// many zeros in it.
+// whole is a whole number of one to four digits, each length as likely, now and
+// then of seven, with many zeros in it.
 func (d *Dealer) whole() arithmetic.Number {
-	n := d.Int64N(arithmetic.Power10(1 + d.IntN(4)))
-	if d.IntN(3) == 0 {
-		p := arithmetic.Power10(1 + d.IntN(2))
-		n = n/(10*p)*(10*p) + n%p
+	if d.IntN(8) == 0 {
+		return arithmetic.Int(d.upTo(7))
 	}
-	return arithmetic.Int(n)
-}
-
-func (d *Dealer) factor() arithmetic.Number {
-	switch d.IntN(8) {
-	case 0:
-		return arithmetic.Int(10 * d.Int64N(10))
-	case 1:
-		return arithmetic.Int(d.Int64N(100))
-	case 2:
-		return arithmetic.Int(d.Int64N(1000))
-	}
-	return arithmetic.Int(d.Int64N(13))
+	return arithmetic.Int(d.upTo(4))
 }
 
 // common is a fraction with a denominator up to most, up to two wholes.

@@ -6,7 +6,7 @@ import "modeler/arithmetic"
 // differences or products beside a number or beside each other. Half of them are
 // equal or nearly so.
 func (d *Dealer) statement() arithmetic.Problem {
-	switch d.IntN(8) {
+	switch d.IntN(10) {
 	case 0:
 		return arithmetic.Problem{Left: d.small(arithmetic.Multiply), Right: d.beside(arithmetic.Multiply)}
 	case 1, 2:
@@ -14,6 +14,8 @@ func (d *Dealer) statement() arithmetic.Problem {
 	case 3:
 		return arithmetic.Problem{Left: d.small(arithmetic.Subtract), Right: d.beside(arithmetic.Subtract)}
 	case 4:
+		return d.property()
+	case 5:
 		a, b := d.common(6), d.common(6)
 		p := arithmetic.Problem{Left: arithmetic.Operation{Op: arithmetic.Add, Left: a, Right: b}, Right: d.common(12)}
 		if d.IntN(3) == 0 {
@@ -22,7 +24,10 @@ func (d *Dealer) statement() arithmetic.Problem {
 		return p
 	}
 	a, b := d.two()
-	if d.IntN(3) == 0 {
+	switch d.IntN(6) {
+	case 0:
+		a, b = arithmetic.Int(d.Int64N(21)), arithmetic.Int(d.Int64N(21))
+	case 1, 2:
 		b = d.another(a)
 	}
 	return arithmetic.Problem{Left: a, Right: b}

@@ -12,14 +12,19 @@ import (
 type Truth struct {
 	Numbers   []*big.Rat // the numbers as they stand in the problem, from left to right
 	Within    []*big.Rat // those numbers, and what the parts of the problem in brackets come to
-	Value     *big.Rat   // the value, the unknown, the rounded number; of a division, with its fraction
+	Value     *big.Rat   // the value, the unknown, the rounded number; of a division, with its fraction, or rounded up
 	Quotient  *big.Int   // of a division of whole numbers
 	Remainder *big.Int   // and what is left over
 	Sides     []*big.Rat // of a claim or comparison: what Left and Right come to
 	Order     int        // how Left stands to Right: -1, 0 or 1
-	True      bool       // of a claim
+	True      bool       // of a claim, and of a prime
 	Sorted    []*big.Rat // of an ordering, from least to greatest
-	Pairs     [][2]int64 // of factors: every rows × columns
+	Pairs     [][2]int64 // of factors and a prime: every rows × columns; of ways to make: every two parts, the smaller in front
+	List      []int64    // of a run, a rule, multiples, factors, an expanded form: the numbers of the answer, in order
+	Facts     []string   // of a fact family, as they are written
+	Rounded   []*big.Rat // of an estimate: what is put in the place of the two numbers
+	Name      string     // of a number to be written in words
+	Even      bool       // of an even number
 }
 
 // Work works a problem. It fails only on a division by 0 and on problems that
@@ -34,11 +39,12 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 	t.Within = append(within(p.Left, false), within(p.Right, false)...)
 	switch p.Kind {
 	case arithmetic.Missing:
-		if holdsUnknown(p.Left) {
-			t.Value = solve(p.Left, value(p.Right))
-		} else {
-			t.Value = solve(p.Right, value(p.Left))
+		open, known := p.Left, p.Right
+		if !holdsUnknown(open) {
+			open, known = known, open
 		}
+		t.Value = solve(open, value(known))
+		t.Within = append(t.Within, value(known))
 	case arithmetic.Claim, arithmetic.Comparison:
 		t.Sides = []*big.Rat{value(p.Left), value(p.Right)}
 		t.Order = t.Sides[0].Cmp(t.Sides[1])
@@ -52,21 +58,27 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 	case arithmetic.Rounding:
 		t.Value = roundUp(value(p.Left), p.To)
 	case arithmetic.Factors:
-		n := value(p.Left).Num().Int64()
-		for i := int64(1); i <= n; i++ {
-			if n%i == 0 {
-				t.Pairs = append(t.Pairs, [2]int64{i, n / i})
-			}
-		}
-	case arithmetic.Renaming:
-		t.Value = value(p.Left)
+		t.Pairs = rectangles(value(p.Left).Num().Int64())
 	default:
-		t.Value = value(p.Left)
+		t.workAsked(p)
 	}
 	if p.Kind == arithmetic.Division && t.Numbers[0].IsInt() && t.Numbers[1].IsInt() {
 		t.Quotient, t.Remainder = new(big.Int).DivMod(t.Numbers[0].Num(), t.Numbers[1].Num(), new(big.Int))
+		if p.Rest == arithmetic.OneMore && t.Remainder.Sign() > 0 {
+			t.Value = new(big.Rat).SetInt(new(big.Int).Add(t.Quotient, big.NewInt(1)))
+		}
 	}
 	return t, nil
+}
+
+// rectangles are the pairs of whole numbers whose product is n.
+func rectangles(n int64) (pairs [][2]int64) {
+	for i := int64(1); i <= n; i++ {
+		if n%i == 0 {
+			pairs = append(pairs, [2]int64{i, n / i})
+		}
+	}
+	return pairs
 }
 
 // Blank is the number that a renaming asks for; nil when no whole number fits.

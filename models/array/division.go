@@ -28,6 +28,7 @@ type division struct {
 	said  words.ArrayShare
 	free  scene.Box // the places for what comes, as large as they can be
 	wait  waiting
+	cutting
 }
 
 // emptyColumns is how long the bands are, in counters, when nothing comes in them.
@@ -40,9 +41,16 @@ func tellDivision(w arithmetic.Working, set arithmetic.SetOut, lines statement) 
 	d.plan(w)
 	d.said = words.ArrayShare{SetOut: set, Thing: d.thing()}
 	t := telling.Telling{Answer: w.Answer, Pieces: d.pieces()}
-	placed := 0
+	placed, traded, read := 0, 0, false
 	for _, m := range w.Moves {
-		st := d.step(m, &placed)
+		var st telling.Step
+		if read {
+			st = d.restStep(m, &traded)
+		} else {
+			st = d.step(m, &placed)
+		}
+		_, now := m.(arithmetic.ReadSide)
+		read = read || now
 		d.conceal(st.Scene, d.secret()...)
 		t.Steps = append(t.Steps, st)
 	}
@@ -69,6 +77,12 @@ func (d *division) plan(w arithmetic.Working) {
 			d.found = append(d.found, f)
 		case arithmetic.ReadSide:
 			d.read = m
+		case arithmetic.CutRest:
+			d.cut = &m
+		case arithmetic.TradeRest:
+			d.trades = append(d.trades, m)
+		case arithmetic.OneMoreLine:
+			d.more = &m
 		}
 	}
 	if len(line) == 0 {
@@ -122,12 +136,8 @@ func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
 		d.rest(s, m.Left, false)
 	case arithmetic.PlacePart:
 		st.Title, st.Hands, st.Ask, s.Desc = d.said.Part(m, d.lines[:*placed+1], roleAt(*placed, 0))
-		role := roleAt(*placed, 0)
-		area := telling.Count(m.Area, role)
-		st.Symbols = notation.Lines(
-			telling.Join(number(d.found[*placed].Rows), "×", number(d.found[*placed].Cols), "=", area),
-			telling.Join(number(m.Before), "−", area, "=", number(m.Left)))
 		*placed++
+		st.Symbols, st.Europe = d.partialQuotients(*placed), d.continental(*placed)
 		if d.bothNamed() {
 			d.sideAsked(s)
 		}
@@ -136,20 +146,29 @@ func (d *division) step(m arithmetic.Move, placed *int) telling.Step {
 	case arithmetic.ReadSide:
 		st.Title, st.Hands, st.Ask, s.Desc = d.said.Read(m, d.lines)
 		st.Symbols = notation.Lines(d.answerLines()...)
+		if len(d.lines) > 0 {
+			st.Europe = d.continental(len(d.lines))
+		}
 		d.done(s)
 		d.rest(s, m.Left, true)
+		d.check(s)
 	}
 	s.H = d.stepFoot()
 	st.Scene = s
 	return st
 }
 
-// answerLines are the sum of the parts, if any, and the answer.
+// answerLines are the sum of the parts, if any, and the answer, or what is found of
+// it before something is done with what is left over.
 func (d *division) answerLines() []notation.Line {
-	if len(d.lines) < 2 {
-		return []notation.Line{d.answered}
+	answered := d.answered
+	if d.goesOn() {
+		answered = telling.Join(d.stem, "=", telling.Count(d.read.Found, scene.Result), notation.W("r"), telling.Count(d.read.Left, scene.First))
 	}
-	return []notation.Line{telling.Join(d.partLine(), "=", telling.Count(d.read.Found, scene.Result)), d.answered}
+	if len(d.lines) < 2 {
+		return []notation.Line{answered}
+	}
+	return []notation.Line{telling.Join(d.partLine(), "=", telling.Count(d.read.Found, scene.Result)), answered}
 }
 
 // partLine is 100 + 30 + 8 in the roles of the parts.

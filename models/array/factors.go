@@ -32,18 +32,24 @@ type factors struct {
 	at     []scene.Box // of every array, and of the one turned, if it is drawn
 	names  []scene.Point
 	lines  []int // the tops of the lines on which they stand
+	top    int   // of the first line
+	most   int   // the side of a square at most
+	flow   bool  // the first array has no line of its own
 	bottom int
+	judged *arithmetic.JudgePrime // where it is asked whether the number is prime
 }
 
 // tellFactors tells all arrays of a number.
 func tellFactors(w arithmetic.Working, lines statement) telling.Telling {
-	a := &factors{title: lines.title, answer: w.Answer}
+	a := &factors{title: lines.title, answer: w.Answer, top: scene.Margin, most: largestSquare}
 	for _, m := range w.Moves {
 		switch m := m.(type) {
 		case arithmetic.FindPair:
 			a.pairs = append(a.pairs, m)
 		case arithmetic.TurnPairs:
 			a.turn = m
+		case arithmetic.JudgePrime:
+			a.judged = &m
 		}
 	}
 	a.n = a.pairs[0].Cols
@@ -64,6 +70,9 @@ func tellFactors(w arithmetic.Working, lines statement) telling.Telling {
 		last.Symbols = notation.Lines(telling.Join(number(1), "×", number(1), "=", number(1)))
 	}
 	t.Steps = append(t.Steps, last)
+	if a.judged != nil {
+		t.Steps = append(t.Steps, a.verdict(last.Scene))
+	}
 	a.place(nil)
 	t.Whole = a.whole()
 	return t
@@ -92,6 +101,7 @@ func (a *factors) draw(count, newest int) *scene.Scene {
 		a.name(s, i, words.ArrayFact(m.Rows, m.Cols), blank)
 	}
 	a.note(s)
+	a.room(s)
 	switch {
 	case count < len(a.pairs) || len(a.pairs) == 1 && newest == 0:
 		a.more(s, count)
@@ -192,6 +202,9 @@ const noteTall = 40
 // one row that every number makes, and room for the others.
 func (a *factors) whole() *scene.Scene {
 	s := &scene.Scene{W: scene.PaperW, Title: a.title, Desc: words.ArraySet(a.n, a.pairs, a.answer.Pairs)}
+	if a.judged != nil {
+		s.Desc = words.ArrayPrime(*a.judged, a.pairs)
+	}
 	a.array(s, 0, scene.First, scene.Always)
 	a.name(s, 0, words.ArrayBothTurns(1, a.n), words.ArrayOneRow(a.n))
 	for i := 1; i < len(a.pairs); i++ {
@@ -206,6 +219,10 @@ func (a *factors) whole() *scene.Scene {
 	s.Add(scene.Item{Shape: scene.Rect{X: asked.X, Y: asked.Y, W: asked.W, H: asked.H, Round: 12}, Role: scene.Hidden, Finish: scene.Dashed, When: scene.HiddenOnly}, mark)
 	if len(a.pairs) == 1 {
 		a.noOther(s)
+	}
+	if a.judged != nil {
+		a.judge(s)
+		return s
 	}
 	a.list(s)
 	return s

@@ -10,16 +10,17 @@ const (
 	setGap     = 36 // between two arrays beside or under each other
 	setName    = 44 // room for the name under an array
 	seenSquare = 10 // the smallest square that is drawn as one
+
+	largestSquare = 56
 )
 
 // place puts the arrays beside each other as long as they fit, on one baseline,
 // then on the next line; after them the one turned, if there is one.
 func (a *factors) place(turned *scene.Box) {
-	const most = 56 // the side of a square
 	wide := scene.PaperW - 2*scene.Margin
-	a.unit = min(most, wide/int(a.n))
+	a.unit = min(a.most, wide/int(a.n))
 	a.at, a.names, a.lines = nil, nil, nil
-	x, top := 0, scene.Margin
+	x, top := 0, a.top
 	var line, blocks []scene.Box
 	var rooms []int
 	flush := func() {
@@ -40,7 +41,11 @@ func (a *factors) place(turned *scene.Box) {
 	}
 	for _, m := range a.pairs {
 		b := a.box(m)
-		blocks, rooms = append(blocks, b), append(rooms, max(b.W, scene.Advance(words.ArrayBothTurns(m.Rows, m.Cols), scene.Small, false)))
+		name := words.ArrayBothTurns(m.Rows, m.Cols)
+		if a.flow {
+			name = words.ArrayFact(m.Rows, m.Cols) + words.ArrayBy + "  "
+		}
+		blocks, rooms = append(blocks, b), append(rooms, max(b.W, scene.Advance(name, scene.Small, false)))
 	}
 	if turned != nil {
 		blocks, rooms = append(blocks, *turned), append(rooms, max(turned.W, scene.Advance(words.ArrayTurnedName(a.last()), scene.Small, false)))
@@ -48,13 +53,13 @@ func (a *factors) place(turned *scene.Box) {
 	for i, b := range blocks {
 		// The first array has a line of its own: it is all that is drawn while
 		// the others are asked for.
-		if i == 1 || len(line) > 0 && x+rooms[i] > wide {
+		if i == 1 && !a.flow || len(line) > 0 && x+rooms[i] > wide {
 			flush()
 		}
 		line, x = append(line, b), x+rooms[i]+setGap
 	}
 	flush()
-	if len(blocks) == 1 {
+	if len(blocks) == 1 && !a.flow {
 		top += askedTall
 	}
 	a.bottom = top - setGap/2
@@ -88,7 +93,7 @@ func (a *factors) last() arithmetic.FindPair {
 // be itself or too high.
 func (a *factors) turned() *scene.Box {
 	const most = 300
-	a.unit = min(56, (scene.PaperW-2*scene.Margin)/int(a.n))
+	a.unit = min(a.most, (scene.PaperW-2*scene.Margin)/int(a.n))
 	b := a.box(a.last())
 	if b.W == b.H || b.W > most {
 		return nil

@@ -2,8 +2,6 @@
 package array
 
 import (
-	"errors"
-
 	"modeler/arithmetic"
 	"modeler/fraction"
 	"modeler/models/notation"
@@ -27,116 +25,23 @@ var Model = &telling.Model{
 		arithmetic.PartOf,
 		arithmetic.Claim,
 		arithmetic.Comparison,
+		arithmetic.CommonFactors,
+		arithmetic.Primality,
+		arithmetic.FactFamily,
 	},
 	Examples: []string{
 		"7 × 8", "3 × 8", "5 × 60", "12 × 7", "23 × 14", "36 × 94", "8 × 549", "2 × (8 + 7)",
 		"56 ÷ 8", "56 in groups of 8", "58 ÷ 8", "84 ÷ 6", "966 ÷ 7",
 		"8 × ? = 48", "? × 8 = 48", "5 = ? ÷ 3", "1/3 of 12", "3/4 of 600", "factors of 24", "7 × 0",
 		"6 × 4 = 4 × 6", "7 × 8 = 54", "8 × 7 = 8 × 5 + 8 × 2",
+		"9 × 7", "3 × 5 × 2", "2 × (6 × 5)", "4 × 12 × 5", "(2 × 3) × 4 = 2 × (3 × 4)",
+		"2 + 1 × 3", "3 × 4 + 2", "20 − 3 × 4", "8 × (10 − 2)", "50 + 3 × 20",
+		"98 ÷ 4 as a mixed number", "98 ÷ 4 as a decimal", "17 ÷ 5 rounded up", "612 ÷ 6",
+		"common factors of 12 and 18", "is 13 prime", "is 15 prime", "fact family of 7 × 8",
 	},
 	Fits: fits,
-	Turn: telling.LeadsFor(arithmetic.Product, arithmetic.Division, arithmetic.Factors, arithmetic.Missing, arithmetic.Expression, arithmetic.PartOf),
+	Turn: turn,
 	Tell: tell,
-}
-
-// Bounds of what an array shows.
-const (
-	largestFactor  = 9_999 // of a product
-	mostParts      = 9     // parts of a split array: three digits by three
-	largestTotal   = 9_999 // of a division
-	largestDivisor = 99
-	largestRows    = 12  // of a fraction of an amount
-	largestPairs   = 200 // the number whose factors are all shown
-)
-
-func fits(p arithmetic.Problem) error {
-	if p.Rest != arithmetic.LeftOver {
-		return words.ErrArrayRest
-	}
-	w, err := work(p)
-	if err != nil {
-		why := words.ArrayMisfit(p, err)
-		if why == words.ErrNoArray || errors.Is(err, arithmetic.ErrNotWhole) && p.Kind != arithmetic.PartOf {
-			return telling.NotMine(why)
-		}
-		return why
-	}
-	for _, m := range w.Moves {
-		var why error
-		switch m := m.(type) {
-		case arithmetic.LayRows:
-			why = words.ArrayTooLarge(largestFactor, m.Rows, m.Cols)
-		case arithmetic.SplitSides:
-			why = words.ArrayTooManyParts(m.Rows, m.Cols, largestFactor, mostParts)
-		case arithmetic.SetOut:
-			why = words.ArrayTooMuch(p.Kind, m.Total, m.Side, largestTotal, largestDivisor, largestRows)
-		case arithmetic.LayArrays:
-			why = words.ArrayTooWide(m, claimRows, claimCols)
-		case arithmetic.FindPair:
-			why = words.ArrayTooManyPairs(m.Rows*m.Cols, largestPairs)
-		}
-		if why != nil {
-			return why
-		}
-	}
-	if first, isProduct := w.Moves[0].(arithmetic.LayRows); isProduct && first.Rows*first.Cols > 0 && !planned(w) {
-		return words.ErrArrayTooCrowded
-	}
-	return nil
-}
-
-// planned reports whether the parts of a product, with their names, have room on
-// the paper.
-func planned(w arithmetic.Working) bool {
-	a := &story{}
-	a.plan(w)
-	return len(a.x) > 0
-}
-
-// work has the procedure for the problem's kind work it.
-func work(p arithmetic.Problem) (arithmetic.Working, error) {
-	switch p.Kind {
-	case arithmetic.Product:
-		return arithmetic.ProductByArray(p)
-	case arithmetic.Division:
-		return arithmetic.DivisionByArray(p)
-	case arithmetic.Missing:
-		return arithmetic.MissingFactor(p)
-	case arithmetic.PartOf:
-		return arithmetic.PartOfAmount(p)
-	case arithmetic.Factors:
-		return arithmetic.FactorPairs(p)
-	case arithmetic.Claim, arithmetic.Comparison:
-		return arithmetic.CompareProducts(p)
-	case arithmetic.Expression:
-		w, ok, err := arithmetic.DistributeArray(p)
-		if err == nil && !ok {
-			err = words.ErrNoArray
-		}
-		return w, err
-	}
-	return arithmetic.Working{}, words.ErrNoArray
-}
-
-func tell(p arithmetic.Problem) telling.Telling {
-	w, err := work(p)
-	if err != nil {
-		panic("array: a problem that does not fit: " + err.Error())
-	}
-	if _, isClaim := w.Moves[0].(arithmetic.LayArrays); isClaim {
-		return tellClaim(w)
-	}
-	lines := state(p, w)
-	switch first := w.Moves[0].(type) {
-	case arithmetic.SetOut:
-		if p.Kind == arithmetic.PartOf {
-			return tellPartOf(w, fractionOf(p), lines)
-		}
-		return tellDivision(w, first, lines)
-	case arithmetic.FindPair:
-		return tellFactors(w, lines)
-	}
-	return tellProduct(w, lines)
 }
 
 // state writes the problem with and without its answer.
@@ -153,17 +58,28 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 		l.title = scene.Telling{Shown: l.answered.Text(), Hidden: l.asked.Text()}
 		l.of = missingTotal(p)
 		return l
+	case arithmetic.CommonFactors, arithmetic.FactFamily:
+		return l
+	case arithmetic.Primality:
+		l.title = primeTitle(w)
+		return l
 	case arithmetic.Factors:
 		l.title = words.ArrayFactorsTitle(p, w.Answer.Pairs)
 		return l
 	case arithmetic.Division:
 		l.of = scene.OfFirst
+		answer = quotient(w, answer)
 	case arithmetic.PartOf:
 		l.of = scene.OfSecond
 	}
 	stem := written(p.Left, notation.Term{})
 	l.asked, l.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
 	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: words.Asked(p)}
+	if up, is := w.Moves[len(w.Moves)-1].(arithmetic.OneMoreLine); is {
+		// 17 ÷ 5 = 4 would not be true.
+		l.asked, l.answered = telling.Join(stem, "→", telling.Unknown()), roundedUp(stem, up, answer)
+		l.title.Shown = words.ArrayRoundedUp(p, up)
+	}
 	if p.Kind != arithmetic.PartOf {
 		l.stem = stem
 	}
@@ -197,14 +113,14 @@ func written(e arithmetic.Expr, blank notation.Term) notation.Line {
 		if e.Op == arithmetic.Of {
 			sign = notation.W("of")
 		}
-		side := func(e2 arithmetic.Expr) notation.Line {
+		side := func(e2 arithmetic.Expr, right bool) notation.Line {
 			line := written(e2, blank)
-			if o, is := e2.(arithmetic.Operation); is && o.Op == arithmetic.Add && e.Op == arithmetic.Multiply {
+			if o, is := e2.(arithmetic.Operation); is && (o.Op <= arithmetic.Subtract && e.Op > arithmetic.Subtract || right && (o.Op <= arithmetic.Subtract || e.Op > arithmetic.Subtract)) {
 				return telling.Join("(", line, ")")
 			}
 			return line
 		}
-		return telling.Join(side(e.Left), sign, side(e.Right))
+		return telling.Join(side(e.Left, false), sign, side(e.Right, true))
 	}
 	return notation.Line{blank}
 }

@@ -136,8 +136,9 @@ func (p *plot) counters(avail int, free room) bool {
 func (p *plot) crates(avail int, free room) {
 	const high, apart = 46, 10
 	wide := scene.Advance(arithmetic.Grouped(p.value), scene.Small, false) + 20
-	p.look, p.size, p.across = inCrates, high, wide
+	p.look, p.size = inCrates, high
 	p.step = min(wide+apart, avail/int(sumOf(p.cols)))
+	p.across = min(wide, p.step-4)
 	p.rise = high + apart + rowGap
 	p.measure(p.step, p.rise)
 }

@@ -196,6 +196,9 @@ func (a *story) step(m arithmetic.Move) telling.Step {
 		st.Title, st.Hands, st.Ask = words.ArrayJoin(m, a.roles())
 		s.Desc = words.ArrayJoined(a.rows, a.cols, a.found, m, a.given)
 		st.Symbols = notation.Lines(telling.Join(a.sumLine(), "=", telling.Count(m.Sum, scene.Result)), a.answered)
+		if !a.given && max(a.whole.Rows, a.whole.Cols) > 10 {
+			st.Symbols = a.partialProducts()
+		}
 		a.drawParts(s, scene.Ink)
 		a.partNames(s, a.found, scene.Always)
 		a.inAll(s, m.Sum)

@@ -65,16 +65,70 @@ func (d *division) bowl(s *scene.Scene, n int64, label string) {
 // single squares.
 const looseMost = 20
 
+// check writes, where everything waited before, that the rows and what is left over
+// are the total again.
+func (d *division) check(s *scene.Scene) {
+	const air = 30
+	if d.wait.bowl || d.read.Found == 0 {
+		return
+	}
+	rows, cols := number(d.set.Side), telling.Count(d.read.Found, scene.Result)
+	if d.set.Grouping {
+		rows, cols = cols, rows
+	}
+	line := telling.Join(number(d.set.Total), "=", rows, "×", cols)
+	if d.read.Left > 0 {
+		line = telling.Join(line, "+", telling.Count(d.read.Left, scene.First))
+	}
+	b := d.box()
+	from := b.Right() + bandEdge + air
+	if len(d.lines) > 0 {
+		from += d.namesRight()
+	}
+	room := scene.PaperW - scene.Margin - from
+	t := scene.Text{X: from + room/2, Y: b.Y + b.H/2, Size: scene.Middle, Bold: true, Runs: line.Runs()}
+	if t.Width() > room {
+		t.Size = scene.Small
+	}
+	if t.Width() > room {
+		return
+	}
+	t.Y = max(t.Y, d.wait.y+d.waitTall(int(max(d.read.Left, 1)))+air)
+	if low := len(d.lines) > 0 && t.Box().Bottom() > b.Bottom(); low || t.Y+t.Size > d.stepFoot()-d.stripsTall()-scene.Margin/2 {
+		return
+	}
+	s.Add(scene.Item{Shape: t, When: scene.ShownOnly})
+}
+
+const (
+	looseAcross = 28
+	looseStep   = 34
+	looseGap    = 12 // after every five
+)
+
 // loose draws a few that are left, large enough to be counted, with their name
 // over them.
 func (d *division) loose(s *scene.Scene, n int64, label string) {
-	const across, step, gap = 28, 34, 12
-	wide := int(n)*step + int(n-1)/5*gap
-	x, y := scene.PaperW/2-wide/2, d.wait.y
-	s.Add(telling.Text(scene.First, scene.PaperW/2, y+restNames/2-8, scene.Small, label))
+	s.Add(telling.Text(scene.First, scene.PaperW/2, d.wait.y+restNames/2-8, scene.Small, label))
 	for k := range int(n) {
-		s.Add(worth(scene.Item{Shape: scene.Circle{X: x + k*step + k/5*gap + step/2, Y: y + restNames + across/2, R: across / 2}, Role: scene.First, Of: d.of}, 1))
+		at := d.looseSeat(k, d.looseCount(n))
+		s.Add(worth(scene.Item{Shape: scene.Circle{X: at.X, Y: at.Y, R: looseAcross / 2}, Role: scene.First, Of: d.of}, 1))
 	}
+}
+
+// looseCount is how many places a line of loose ones has: those of a line of its
+// own where they get one in the end.
+func (d *division) looseCount(n int64) int {
+	if d.more != nil {
+		return int(d.set.Side)
+	}
+	return int(n)
+}
+
+// looseSeat is the middle of the k-th place of so many.
+func (d *division) looseSeat(k, of int) scene.Point {
+	wide := of*looseStep + (of-1)/5*looseGap
+	return scene.Point{X: scene.PaperW/2 - wide/2 + k*looseStep + k/5*looseGap + looseStep/2, Y: d.wait.y + restNames + looseAcross/2}
 }
 
 // restSquares draws squares that wait in full rows and one that is not full, to
@@ -99,7 +153,7 @@ func (d *division) stepFoot() int {
 	if d.wait.bowl {
 		tall = max(tall, restNames+looseTall)
 	}
-	return max(d.foot(false), d.free.Bottom()+8, d.wait.y+tall) + scene.Margin
+	return max(d.foot(false), d.free.Bottom()+8, d.wait.y+tall) + d.stripsTall() + scene.Margin
 }
 
 // looseTall is the height of a line of loose ones.
@@ -127,6 +181,9 @@ func (d *division) layWhole() *division {
 	}
 	w.free = w.box()
 	left := min(int(d.read.Left), w.wait.across) // in the first line
+	if d.more != nil {
+		left = int(d.set.Side)
+	}
 	w.wait.middle = scene.PaperW / 2
 	w.wait.x, w.wait.y = w.wait.middle-(left*w.wait.step+max(0, left-1)/5*w.wait.gap)/2, w.foot(false)+restGap+restNames
 	if w.wait.bowl {
@@ -139,7 +196,7 @@ func (d *division) layWhole() *division {
 // the total that are given, and the question mark.
 func (d *division) wholeDivision() *scene.Scene {
 	w := d.layWhole()
-	s := &scene.Scene{Title: d.title, Desc: d.said.Story(d.read, d.lines)}
+	s := &scene.Scene{Title: d.title, Desc: d.told()}
 	full := &scene.Scene{}
 	w.known(full)
 	w.done(full)
@@ -149,6 +206,13 @@ func (d *division) wholeDivision() *scene.Scene {
 		bottom = w.wait.y + w.waitTall(int(d.read.Left))
 		if w.wait.bowl && d.read.Left <= looseMost {
 			bottom = w.wait.y + restNames + looseTall
+		}
+	}
+	if d.goesOn() {
+		w.after(full, bottom+8, len(d.trades))
+		bottom += d.stripsTall()
+		if d.stripsTall() > 0 {
+			bottom -= stripsEnd
 		}
 	}
 	for _, it := range full.Items {
@@ -166,14 +230,32 @@ func (d *division) wholeDivision() *scene.Scene {
 			long = telling.Join(d.stem, "=", d.partLine(), "=", line[len(d.stem)+1:])
 		}
 		// 10 + 2 = 12 r 3 would say that 12 is 12 and something.
-		if d.stem != nil && d.read.Left == 0 && telling.EquationFits(long) {
+		if d.stem != nil && d.read.Left == 0 && !d.goesOn() && telling.EquationFits(long) {
 			line = long
 		} else {
-			bottom = sumBelow(s, bottom, d.partTerms())
+			parts := d.partTerms()
+			parts[len(parts)-1] = telling.Join(parts[len(parts)-1], "=", telling.Count(d.read.Found, scene.Result))
+			bottom = sumBelow(s, bottom, parts)
 		}
 	}
 	telling.Equation(s, bottom, d.asked, line)
 	return s
+}
+
+// told describes the whole story.
+func (d *division) told() scene.Telling {
+	var desc scene.Telling
+	switch {
+	case d.cut != nil:
+		_, _, _, desc = d.said.Cut(*d.cut, d.read, d.lines)
+	case len(d.trades) > 0:
+		_, _, _, desc = d.said.Traded(d.trades[len(d.trades)-1], d.trades, d.read, d.lines)
+	case d.more != nil:
+		_, _, _, desc = d.said.More(*d.more, d.read, d.lines)
+	default:
+		desc = d.said.Story(d.read, d.lines)
+	}
+	return desc
 }
 
 // askedLeast is the least height of what is asked.

@@ -177,18 +177,22 @@ func (s strip) drawRun(sc *scene.Scene, b bar, r run, when scene.When) {
 	}
 }
 
-// drawCuts marks cuts that have just been made: they reach out of the bar.
+// crowded is a part so narrow that strokes through the bar would crowd it.
+const crowded = 32
+
+// drawCuts marks cuts that have just been made: they reach out of the bar. Where
+// there are many, a mark over the bar shows where each of them is.
 func (s strip) drawCuts(sc *scene.Scene, b bar, r run, when scene.When) {
 	const reach = 8
-	finish := scene.Plain
-	if s.unit*int(s.each(r.den)) < thin {
-		finish = scene.Fine
+	bottom := b.y + b.h + reach
+	if s.unit*int(s.each(r.den)) < crowded {
+		bottom = b.y
 	}
 	for u := r.from + s.each(r.den); u < s.end(r); u += s.each(r.den) {
 		if (u-r.from)%s.each(r.old) == 0 {
 			continue
 		}
-		sc.Add(scene.Item{Shape: scene.Line{X1: s.at(u), Y1: b.y - reach, X2: s.at(u), Y2: b.y + b.h + reach}, Role: scene.Moved, Finish: finish, When: when})
+		sc.Add(scene.Item{Shape: scene.Line{X1: s.at(u), Y1: b.y - reach, X2: s.at(u), Y2: bottom}, Role: scene.Moved, When: when})
 	}
 }
 

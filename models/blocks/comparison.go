@@ -46,13 +46,13 @@ func tellCompared(p arithmetic.Problem) telling.Telling {
 			done++
 			answers = move == last
 			desc = words.Sentences(desc, words.BlocksCompared(move))
-			k.mark(shown, move, scene.Moved)
+			k.mat.frame(shown, move.Power, scene.Moved)
 			k.written.Touch(move.Power)
 			step.Title, step.Hands, step.Ask = words.BlocksCompare(move, move.Power > 0)
 		case arithmetic.WriteSign:
 			answers = true
 			desc = words.Sentences(desc, t.Why.String())
-			k.mark(shown, last, scene.Result)
+			k.mat.frame(shown, last.Power, scene.Result)
 			step.Title, step.Hands, step.Ask = words.BlocksSign(move)
 		}
 		if lay, ok := move.(arithmetic.LayOut); !ok || lay.Nth == 1 {
@@ -119,18 +119,6 @@ func digitsCompared(m arithmetic.ComparePlace) notation.Line {
 	return telling.Join(ofRole(m.First, scene.First), notation.S(m.Relation.String()), ofRole(m.Second, scene.Second))
 }
 
-// mark draws a heavy line round the tray of a place, its corners cut as the
-// tray's are round.
-func (k *comparing) mark(s *scene.Scene, m arithmetic.ComparePlace, role scene.Role) {
-	const cut = 4
-	tray := k.mat.trays[m.Power]
-	l, t, r, b := tray.X, tray.Y, tray.Right(), tray.Bottom()
-	s.Draw(role, scene.Bold, scene.Polygon{
-		{X: l + cut, Y: t}, {X: r - cut, Y: t}, {X: r, Y: t + cut}, {X: r, Y: b - cut},
-		{X: r - cut, Y: b}, {X: l + cut, Y: b}, {X: l, Y: b - cut}, {X: l, Y: t + cut},
-	})
-}
-
 // tallies writes under each tray what holds of the places compared so far.
 func (k *comparing) tallies(s *scene.Scene, done int) {
 	for _, m := range k.compared[:done] {
@@ -160,7 +148,7 @@ func (k *comparing) whole(why string) *scene.Scene {
 	shown := &scene.Scene{}
 	last := k.compared[len(k.compared)-1]
 	if last.Relation != arithmetic.Equal {
-		k.mark(shown, last, scene.Result)
+		k.mat.frame(shown, last.Power, scene.Result)
 	}
 	k.mat.layAll(shown, 0, k.laid[0].Counts, ofFirst)
 	k.mat.layAll(shown, 1, k.laid[1].Counts, ofSecond)

@@ -38,8 +38,33 @@ func (l laid) gone() laid { return laid{role: scene.Gone, finish: scene.Dashed, 
 
 // lay draws the pieces of a place from slot from up to slot to.
 func (m *mat) lay(s *scene.Scene, power, band int, from, to int64, as laid) {
+	var rooms []scene.Box
 	for i := from; i < to; i++ {
-		m.layIn(s, power, m.slot(power, band, int(i)), as)
+		rooms = append(rooms, m.slot(power, band, int(i)))
+	}
+	m.layMany(s, power, rooms, as)
+}
+
+// layMany draws pieces of one place, what is alike together: the sides of the
+// cubes before their fronts.
+func (m *mat) layMany(s *scene.Scene, power int, rooms []scene.Box, as laid) {
+	if as.framed || power < 3 {
+		for _, room := range rooms {
+			m.layIn(s, power, room, as)
+		}
+		return
+	}
+	sorted := [3]scene.Scene{}
+	for _, room := range rooms {
+		one := &scene.Scene{}
+		m.layIn(one, power, room, as)
+		for i, it := range one.Items {
+			part := &sorted[min(i, len(sorted)-1)]
+			part.Items = append(part.Items, it)
+		}
+	}
+	for _, part := range sorted {
+		s.Add(part.Items...)
 	}
 }
 
@@ -168,8 +193,20 @@ func (m *mat) spread(s *scene.Scene) {
 	for power := m.top; power >= 0; power-- {
 		tray := m.trays[power]
 		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: tray.X, Y: tray.Y, W: tray.W, H: tray.H, Round: 10})
-		s.Add(telling.Text(scene.Note, tray.X+tray.W/2, scene.Margin+scene.Small/2+4, scene.Small, words.Place(power, 2)))
+		s.Add(telling.Text(scene.Note, tray.X+tray.W/2, m.up+scene.Margin+scene.Small/2+4, scene.Small, words.Place(power, 2)))
 	}
+}
+
+// frame draws a heavy line round the tray of a place, its corners cut as the
+// tray's are round.
+func (m *mat) frame(s *scene.Scene, power int, role scene.Role) {
+	const cut = 4
+	tray := m.trays[power]
+	l, t, r, b := tray.X, tray.Y, tray.Right(), tray.Bottom()
+	s.Draw(role, scene.Bold, scene.Polygon{
+		{X: l + cut, Y: t}, {X: r - cut, Y: t}, {X: r, Y: t + cut}, {X: r, Y: b - cut},
+		{X: r - cut, Y: b}, {X: l + cut, Y: b}, {X: l, Y: b - cut}, {X: l, Y: t + cut},
+	})
 }
 
 // name writes the numbers beside the bands in which they lie, and the sign

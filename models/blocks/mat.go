@@ -51,7 +51,9 @@ type demand struct {
 
 // mat is the layout of a lesson.
 type mat struct {
+	up     int // how far down the paper the mat begins
 	cell   int
+	tight  bool // small pieces lie closer, where many must lie there
 	top    int
 	perRow [places]int
 	trays  [places]scene.Box
@@ -119,7 +121,7 @@ func arrangements(top int) (list [][places]int) {
 // place gives every tray and band its place; false when the trays are wider than
 // the paper, or a ten has no full rows.
 func (m *mat) place(d demand) bool {
-	height := m.placeBands(d) + trayPad - trayTop
+	height := m.placeBands(d) + trayPad - m.up - trayTop
 	total := d.gutter - trayGap
 	var widths, inner [places]int
 	for power := range m.top + 1 {
@@ -139,7 +141,7 @@ func (m *mat) place(d demand) bool {
 		m.bands[i].X = x - d.gutter
 	}
 	for power := m.top; power >= 0; power-- {
-		m.trays[power] = scene.Box{X: x, Y: trayTop, W: widths[power], H: height}
+		m.trays[power] = scene.Box{X: x, Y: m.up + trayTop, W: widths[power], H: height}
 		m.left[power] = x + (widths[power]-inner[power])/2
 		x += widths[power] + trayGap
 	}
@@ -148,7 +150,7 @@ func (m *mat) place(d demand) bool {
 
 // placeBands gives every band its height and returns where the last one ends.
 func (m *mat) placeBands(d demand) (bottom int) {
-	y := trayTop + trayPad
+	y := m.up + trayTop + trayPad
 	for band, slots := range d.slots {
 		h, row := 2*scene.Small, scene.Small
 		for power := range m.top + 1 {
@@ -207,6 +209,9 @@ func (m *mat) size(power int) (w, h int) {
 // gaps are the distances between two pieces of a place, sideways and downwards.
 func (m *mat) gaps(power int) (dx, dy int) {
 	near, far := max(6, (m.cell+1)/2), max(10, m.cell*2/3)
+	if m.tight {
+		near, far = max(3, (m.cell+1)/2), max(5, m.cell*2/3)
+	}
 	switch power {
 	case 0:
 		return near, near
@@ -216,8 +221,13 @@ func (m *mat) gaps(power int) (dx, dy int) {
 	return far, far
 }
 
-// fiveGap sets the second five of a row of ten apart.
-func (m *mat) fiveGap() int { return max(6, m.cell) }
+// fiveGap sets the fives of a long row apart.
+func (m *mat) fiveGap() int {
+	if m.tight {
+		return max(3, m.cell*2/3)
+	}
+	return max(6, m.cell)
+}
 
 func (m *mat) blockWidth(power, count int) int {
 	if count == 0 {
@@ -239,8 +249,8 @@ func (m *mat) slot(power, band, i int) scene.Box {
 	dx, dy := m.gaps(power)
 	col, row := i%m.perRow[power], i/m.perRow[power]
 	x, y := m.left[power]+col*(w+dx), row*(h+dy)
-	if col >= 5 && m.perRow[power] > 6 {
-		x += m.fiveGap()
+	if m.perRow[power] > 6 {
+		x += col / 5 * m.fiveGap()
 	}
 	return scene.Box{X: x, Y: m.starts[band][power] + y, W: w, H: h}
 }

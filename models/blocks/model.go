@@ -14,11 +14,16 @@ import (
 var Model = &telling.Model{
 	Name:  "base-ten-blocks",
 	Title: "Base-ten blocks",
-	Doc:   "Shows whole numbers in thousands, hundreds, tens and ones, with every trade when they are added or subtracted.",
+	Doc:   "Shows whole numbers in thousands, hundreds, tens and ones, with every trade when they are added, subtracted, multiplied or shared.",
 	Kinds: []arithmetic.Kind{
 		arithmetic.Show,
+		arithmetic.ExpandedForm,
+		arithmetic.PlaceValue,
 		arithmetic.Addition,
 		arithmetic.Subtraction,
+		arithmetic.Expression,
+		arithmetic.Product,
+		arithmetic.Division,
 		arithmetic.Comparison,
 		arithmetic.Claim,
 	},
@@ -31,51 +36,17 @@ var Model = &telling.Model{
 		"3,000 - 1,456",
 		"1,275 + 1,850",
 		"14 - 6",
+		"706 in expanded form",
+		"value of the 4 in 3,456",
+		"12 + 35 + 28",
+		"3 x 47",
+		"5 x 60",
+		"73 / 3",
+		"612 / 6",
 	},
 	Fits: fits,
-	Turn: telling.LeadsFor(arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim),
+	Turn: turn,
 	Tell: tell,
-}
-
-// largest is the largest number: above it there is no block to trade for.
-const largest = 9_999
-
-func fits(p arithmetic.Problem) error {
-	var numbers []arithmetic.Number
-	switch p.Kind {
-	case arithmetic.Show:
-		n, ok := p.Left.(arithmetic.Number)
-		if !ok {
-			return telling.NotMine(words.BlocksKind)
-		}
-		numbers = append(numbers, n)
-	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
-		a, b, ok := p.Operands()
-		if !ok {
-			return telling.NotMine(words.BlocksKind)
-		}
-		numbers = append(numbers, a, b)
-	default:
-		return telling.NotMine(words.BlocksKind)
-	}
-	var values []int64
-	for _, n := range numbers {
-		v, whole := n.Int64()
-		if !whole || n.Form != arithmetic.Whole || v < 0 {
-			return telling.NotMine(words.BlocksWhole)
-		}
-		if v > largest {
-			return words.BlocksLarge
-		}
-		values = append(values, v)
-	}
-	switch {
-	case p.Kind == arithmetic.Addition && values[0]+values[1] > largest:
-		return words.BlocksSum
-	case p.Kind == arithmetic.Subtraction && values[0] < values[1]:
-		return words.BlocksNegative
-	}
-	return nil
 }
 
 func tell(p arithmetic.Problem) telling.Telling {
@@ -86,6 +57,16 @@ func tell(p arithmetic.Problem) telling.Telling {
 		return tellSubtracted(p)
 	case arithmetic.Show:
 		return tellShown(p)
+	case arithmetic.ExpandedForm:
+		return tellExpanded(p)
+	case arithmetic.PlaceValue:
+		return tellDigit(p)
+	case arithmetic.Expression:
+		return tellListed(p)
+	case arithmetic.Product:
+		return tellMultiplied(p)
+	case arithmetic.Division:
+		return tellShared(p)
 	}
 	return tellCompared(p)
 }

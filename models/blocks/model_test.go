@@ -28,6 +28,15 @@ func pair(kind arithmetic.Kind, a, b int64) arithmetic.Problem {
 	return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(a), Right: arithmetic.Int(b), Rel: arithmetic.Less}
 }
 
+// list is a sum of numbers without brackets.
+func list(numbers ...int64) arithmetic.Problem {
+	var sum arithmetic.Expr = arithmetic.Int(numbers[0])
+	for _, n := range numbers[1:] {
+		sum = arithmetic.Operation{Op: arithmetic.Add, Left: sum, Right: arithmetic.Int(n)}
+	}
+	return arithmetic.Problem{Kind: arithmetic.Expression, Left: sum}
+}
+
 func TestBlocksRefuseWithAReason(t *testing.T) {
 	tenth := arithmetic.InPlaces(5, 1)
 	sum := arithmetic.Operation{Op: arithmetic.Add, Left: arithmetic.Int(1), Right: arithmetic.Int(2)}
@@ -48,7 +57,23 @@ func TestBlocksRefuseWithAReason(t *testing.T) {
 		{pair(arithmetic.Comparison, 0, 9_999), nil},
 		{pair(arithmetic.Claim, 1, 1<<62), words.BlocksLarge},
 		{arithmetic.Problem{Kind: arithmetic.Claim, Left: sum, Right: arithmetic.Int(3), Rel: arithmetic.Equal}, words.BlocksKind},
-		{operation(arithmetic.Product, arithmetic.Multiply, 3, 4), words.BlocksKind},
+		{arithmetic.Problem{Kind: arithmetic.Factors, Left: arithmetic.Int(12)}, words.BlocksKind},
+		{operation(arithmetic.Product, arithmetic.Multiply, 3, 4), nil},
+		{operation(arithmetic.Product, arithmetic.Multiply, 24, 9), nil},
+		{operation(arithmetic.Product, arithmetic.Multiply, 12, 13), words.BlocksFactors},
+		{operation(arithmetic.Product, arithmetic.Multiply, 0, 9), words.BlocksNothing},
+		{operation(arithmetic.Product, arithmetic.Multiply, 2, 5_000), words.BlocksProduct},
+		{operation(arithmetic.Product, arithmetic.Multiply, 9, 999), words.BlocksNoRoom},
+		{operation(arithmetic.Division, arithmetic.Divide, 9_999, 9), nil},
+		{operation(arithmetic.Division, arithmetic.Divide, 7, 9), nil},
+		{operation(arithmetic.Division, arithmetic.Divide, 0, 4), nil},
+		{operation(arithmetic.Division, arithmetic.Divide, 96, 12), words.BlocksShares},
+		{operation(arithmetic.Division, arithmetic.Divide, 8_999, 9), words.BlocksNoRoom},
+		{arithmetic.Problem{Kind: arithmetic.Division, Grouping: true, Left: arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Int(12), Right: arithmetic.Int(3)}}, words.BlocksGroups},
+		{arithmetic.Problem{Kind: arithmetic.Division, Rest: arithmetic.AsPart, Left: arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Int(13), Right: arithmetic.Int(3)}}, words.BlocksNoRest},
+		{list(12, 35, 28), nil},
+		{list(1, 2, 3, 4, 5), words.BlocksAddends},
+		{list(5_000, 4_000, 1_000), words.BlocksSum},
 	} {
 		if got := Model.Fits(tc.problem); !errors.Is(got, tc.want) {
 			t.Errorf("%s: %v, want %v", tc.problem, got, tc.want)

@@ -19,9 +19,19 @@ type showing struct {
 	said    notation.Line // those places, written
 }
 
-// tellShown lays one number out, place by place.
+// tellShown lays one number out, place by place, and reads it.
 func tellShown(p arithmetic.Problem) telling.Telling {
-	w := mustWork(arithmetic.ShowByPlace(p))
+	return tellLaid(mustWork(arithmetic.ShowByPlace(p)))
+}
+
+// tellExpanded lays one number out, place by place, and writes what each digit is
+// worth.
+func tellExpanded(p arithmetic.Problem) telling.Telling {
+	return tellLaid(mustWork(arithmetic.ExpandByPlace(p)))
+}
+
+func tellLaid(w arithmetic.Working) telling.Telling {
+	p := w.Problem
 	k := showingOf(w)
 	t := telling.Telling{Answer: w.Answer, Pieces: pieces(k.read.Counts)}
 	for _, move := range w.Moves {
@@ -39,14 +49,19 @@ func tellShown(p arithmetic.Problem) telling.Telling {
 			k.mat.layAll(step.Scene, 0, k.on, ofFirst)
 			step.Symbols = notation.Lines(k.said, expanded(move))
 			step.Title, step.Hands, step.Ask = words.BlocksShown(move)
-			step.Scene.Desc = words.BlocksDescShow(k.on, k.mat.top)
+			step.Scene.Desc = k.desc()
+		case arithmetic.WriteParts:
+			k.mat.layAll(step.Scene, 0, k.on, ofFirst)
+			step.Symbols = notation.Lines(k.said, k.answered())
+			step.Title, step.Hands, step.Ask = words.BlocksExpanded(move)
+			step.Scene.Desc = k.desc()
 		}
 		labels := &scene.Scene{}
 		for power := k.mat.top; power >= k.lowest; power-- {
 			k.mat.tally(labels, power, ofRole(k.on[power], scene.First))
 		}
 		telling.AddPart(step.Scene, scene.ShownOnly, labels)
-		step.Scene.Title = scene.Telling{Shown: words.BlocksStepTitle(p, step.Title), Hidden: words.BlocksQuestion()}
+		step.Scene.Title = scene.Telling{Shown: words.BlocksStepTitle(p, step.Title), Hidden: k.question()}
 		t.Steps = append(t.Steps, step)
 	}
 	t.Whole = k.whole()
@@ -63,6 +78,8 @@ func showingOf(w arithmetic.Working) *showing {
 			lines[move.Power] = []notation.Line{ofRole(move.Worth, scene.First)}
 		case arithmetic.ReadOff:
 			k.read = move
+		case arithmetic.WriteParts:
+			k.read = arithmetic.ReadOff{Number: move.Number, Counts: move.Counts}
 		}
 	}
 	top := k.read.Counts.Top()
@@ -82,10 +99,39 @@ func (k *showing) whole() *scene.Scene {
 		k.mat.tally(labels, power, worth)
 	}
 	telling.AddPart(s, scene.ShownOnly, labels)
-	telling.Equation(s, k.mat.tallied(1), notation.Line{notation.W(words.BlocksQuestion())}, expanded(k.read))
-	s.Title = scene.Telling{Shown: expanded(k.read).Text(), Hidden: words.BlocksQuestion()}
-	s.Desc = words.BlocksDescShow(k.read.Counts, k.mat.top)
+	asked := notation.Line{notation.W(words.BlocksQuestion())}
+	if k.problem.Kind == arithmetic.ExpandedForm {
+		asked = telling.Join(ofRole(k.read.Number, scene.First), "=", telling.Unknown())
+	}
+	telling.Equation(s, k.mat.tallied(1), asked, k.answered())
+	s.Title = scene.Telling{Shown: k.answered().Text(), Hidden: k.question()}
+	s.Desc = k.desc()
 	return s
+}
+
+// question is the title while the answer is hidden: the number itself may be what
+// is asked.
+func (k *showing) question() string {
+	if k.problem.Kind == arithmetic.ExpandedForm {
+		return words.Asked(k.problem)
+	}
+	return words.BlocksQuestion()
+}
+
+func (k *showing) desc() scene.Telling {
+	if k.problem.Kind == arithmetic.ExpandedForm {
+		return words.BlocksDescExpanded(k.read, k.mat.top, k.answered().Text())
+	}
+	return words.BlocksDescShow(k.read.Counts, k.mat.top)
+}
+
+// answered is the number as the sum of what its digits are worth. Where that is
+// what was asked, it stands even when it is one number only.
+func (k *showing) answered() notation.Line {
+	if k.problem.Kind == arithmetic.ExpandedForm && k.read.Counts[k.mat.top]*arithmetic.Power10(k.mat.top) == k.read.Number {
+		return telling.Join(ofRole(k.read.Number, scene.First), "=", ofRole(k.read.Number, scene.Result))
+	}
+	return expanded(k.read)
 }
 
 // withPlace adds a place to a line like 4 hundreds + 0 tens + 2 ones.

@@ -44,6 +44,7 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 			k.trade(shown, move)
 			mark = words.BlocksTradedDown(move)
 			step.Title, step.Hands, step.Ask = words.BlocksTradeDown(move, k.laid.Number, move.Short == short)
+			step.Link = words.EqualAddition(move)
 			short = move.Short
 		case arithmetic.TakePlace:
 			on = move.After
@@ -57,6 +58,9 @@ func tellSubtracted(p arithmetic.Problem) telling.Telling {
 			step.Title, step.Hands, step.Ask = words.BlocksRead(p, move)
 		}
 		step.Symbols = k.written.Block()
+		if k.written.Raised() {
+			step.Europe = k.written.Europe()
+		}
 		k.finish(step.Scene, shown, on, step.Title, mark)
 		t.Steps = append(t.Steps, step)
 	}
@@ -142,6 +146,7 @@ func (k *taking) trade(s *scene.Scene, move arithmetic.TradeDown) {
 	k.counts(s, on, from, to)
 	k.written.Replace(from, on[from])
 	k.written.Replace(to, on[to])
+	k.written.Raise(to)
 }
 
 // take draws the pieces while those of one place are taken away.

@@ -22,31 +22,48 @@ func (b Block) MathML() string {
 		b.Lines[0].mathML(&m)
 	case !b.Columns:
 		m.WriteString(`<mtable class="lines">`)
-		for _, l := range b.Lines {
-			m.WriteString("<mtr><mtd>")
-			l.mathML(&m)
-			m.WriteString("</mtd></mtr>")
-		}
+		rows(&m, b.Lines)
 		m.WriteString("</mtable>")
 	default:
+		if len(b.Beside) > 0 {
+			m.WriteString(`<mtable class="lines"><mtr><mtd>`)
+		}
 		m.WriteString(`<mtable class="columns">`)
 		for i, l := range b.Lines {
-			if b.Rule > 0 && i == b.Rule {
+			if b.ruled(i) {
 				m.WriteString(`<mtr class="rule">`)
 			} else {
 				m.WriteString("<mtr>")
 			}
 			for _, t := range l {
-				m.WriteString("<mtd>")
+				if t.Over {
+					m.WriteString(`<mtd class="over">`)
+				} else {
+					m.WriteString("<mtd>")
+				}
 				t.mathML(&m)
 				m.WriteString("</mtd>")
 			}
 			m.WriteString("</mtr>")
 		}
 		m.WriteString("</mtable>")
+		if len(b.Beside) > 0 {
+			m.WriteString("</mtd></mtr>")
+			rows(&m, b.Beside)
+			m.WriteString("</mtable>")
+		}
 	}
 	m.WriteString("</math>")
 	return m.String()
+}
+
+// rows writes lines as rows of one cell.
+func rows(m *strings.Builder, lines []Line) {
+	for _, l := range lines {
+		m.WriteString("<mtr><mtd>")
+		l.mathML(m)
+		m.WriteString("</mtd></mtr>")
+	}
 }
 
 func (l Line) mathML(m *strings.Builder) {

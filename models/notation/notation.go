@@ -4,6 +4,7 @@
 package notation
 
 import (
+	"slices"
 	"strings"
 
 	"modeler/models/scene"
@@ -18,6 +19,7 @@ type Term struct {
 	Role     scene.Role
 	Struck   bool // crossed out: a digit that was traded
 	Small    bool // a small digit above a column
+	Over     bool // of a cell in a column layout: a rule runs over it
 }
 
 // TermKind says how a text is typeset and spoken.
@@ -35,8 +37,15 @@ type Line []Term
 // Block is what is written beside one move. The zero value is nothing.
 type Block struct {
 	Lines   []Line
-	Columns bool // the cells of all lines stand right-aligned under each other
-	Rule    int  // of a column layout: the line before which a rule is drawn; 0 for none
+	Columns bool   // the cells of all lines stand right-aligned under each other
+	Rule    int    // of a column layout: the line before which a rule is drawn; 0 for none
+	Rules   []int  // of a column layout with more than one: the lines before which the others are drawn
+	Beside  []Line // of a column layout: equations that stand under it
+}
+
+// ruled reports whether a rule is drawn before a line.
+func (b Block) ruled(line int) bool {
+	return line > 0 && (line == b.Rule || slices.Contains(b.Rules, line))
 }
 
 // N is a numeral in a role.

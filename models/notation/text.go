@@ -17,12 +17,15 @@ func (b Block) Text() string {
 	}
 	widths := b.widths()
 	for i, l := range b.Lines {
-		if b.Rule > 0 && i == b.Rule {
+		if b.ruled(i) {
 			total := len(widths) - 1
 			for _, w := range widths {
 				total += w
 			}
 			out = append(out, strings.Repeat("─", total))
+		}
+		if over := l.over(widths); over != "" {
+			out = append(out, over)
 		}
 		var row strings.Builder
 		for c, t := range l {
@@ -40,7 +43,34 @@ func (b Block) Text() string {
 		}
 		out = append(out, strings.TrimRight(row.String(), " "))
 	}
+	if len(b.Beside) > 0 {
+		if out[len(out)-1] != "" {
+			out = append(out, "")
+		}
+		out = append(out, Lines(b.Beside...).Text())
+	}
 	return strings.Join(out, "\n")
+}
+
+// over is the row of rules over the cells that have one, in one stroke where they
+// stand side by side; "" when none has.
+func (l Line) over(widths []int) string {
+	var row strings.Builder
+	for c, t := range l {
+		fill := " "
+		if t.Over {
+			fill = "─"
+		}
+		if c > 0 {
+			gap := " "
+			if t.Over && l[c-1].Over {
+				gap = "─"
+			}
+			row.WriteString(gap)
+		}
+		row.WriteString(strings.Repeat(fill, widths[c]))
+	}
+	return strings.TrimRight(row.String(), " ")
 }
 
 func (b Block) widths() []int {

@@ -21,8 +21,10 @@ type Columns struct {
 	Sign          string // "" for a comparison, which has no answer row
 	Top           int    // the largest place that has a column
 	First, Second arithmetic.Counts
+	More          []arithmetic.Counts             // the numbers under these two, of a sum of a list
 	above         [arithmetic.PlaceNames][]string // small digits, the lowest first
 	replaced      [arithmetic.PlaceNames]bool     // whether they replace what is below them
+	raised        [arithmetic.PlaceNames]bool     // places with ten more, in the writing of equal additions
 	answer        [arithmetic.PlaceNames]string
 	touched       [arithmetic.PlaceNames]bool // columns whose digits the move reads
 	fresh         [arithmetic.PlaceNames]bool // columns with a new small digit
@@ -74,20 +76,29 @@ func (c *Columns) Block() notation.Block {
 				t.Struck, t.Role = true, scene.Gone
 			}
 			return t
-		}),
-		c.line(c.Sign, func(power int) notation.Term { return c.digit(c.Second, power, scene.Second) }))
+		}))
+	for i, number := range append([]arithmetic.Counts{c.Second}, c.More...) {
+		sign := ""
+		if i == len(c.More) {
+			sign = c.Sign
+		}
+		b.Lines = append(b.Lines, c.line(sign, func(power int) notation.Term { return c.digit(number, power, scene.Second) }))
+	}
 	if c.Sign == "" {
 		return b
 	}
 	b.Rule = len(b.Lines)
-	b.Lines = append(b.Lines, c.line("", func(power int) notation.Term {
-		role := scene.Result
-		if c.written[power] {
-			role = scene.Moved
-		}
-		return notation.N(c.answer[power], role)
-	}))
+	b.Lines = append(b.Lines, c.line("", c.answered))
 	return b
+}
+
+// answered is the digit of the answer in a place.
+func (c *Columns) answered(power int) notation.Term {
+	role := scene.Result
+	if c.written[power] {
+		role = scene.Moved
+	}
+	return notation.N(c.answer[power], role)
 }
 
 func (c *Columns) line(sign string, cell func(power int) notation.Term) notation.Line {

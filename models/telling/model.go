@@ -58,6 +58,7 @@ type Step struct {
 	Scene   *scene.Scene
 	Symbols notation.Block
 	Europe  notation.Block // the same written as much of Europe does; no lines where it is the same
+	Link    words.Phrase   // says how that writing is the same move; may be empty
 }
 
 // The turns of a model.
@@ -68,11 +69,16 @@ const (
 )
 
 // LeadsFor is the turn of a model that leads for some kinds, whatever the numbers.
+// Where a story compares two numbers, it follows: the picture of the calculation is
+// not the picture of the story.
 func LeadsFor(kinds ...arithmetic.Kind) func(arithmetic.Problem) int {
 	return func(p arithmetic.Problem) int {
-		if slices.Contains(kinds, p.Kind) {
-			return Leads
+		switch {
+		case !slices.Contains(kinds, p.Kind):
+			return Serves
+		case p.Story != arithmetic.NoStory:
+			return Follows
 		}
-		return Serves
+		return Leads
 	}
 }

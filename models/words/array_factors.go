@@ -73,7 +73,7 @@ func arraysOf(n int64, found []arithmetic.FindPair) string {
 }
 
 func arraysAsked(n int64) string {
-	return g(n) + " squares in one row. Which other arrays of " + g(n) + " are there?"
+	return Count(n, "square") + " in one row. Which other arrays of " + g(n) + " are there?"
 }
 
 // ArrayBothTurns names an array and the one it turns into.

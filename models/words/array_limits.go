@@ -35,6 +35,10 @@ func ArrayMisfit(p arithmetic.Problem, err error) error {
 		return errors.New("factors are found for whole numbers from 1 up")
 	case errors.Is(err, arithmetic.ErrNotWhole):
 		return errors.New("an array has whole rows, so it needs whole numbers")
+	case errors.Is(err, arithmetic.ErrNothing):
+		return ErrArrayNothing
+	case errors.Is(err, arithmetic.ErrEndless):
+		return ErrArrayEndless
 	case errors.Is(err, arithmetic.ErrDivideByZero):
 		return errors.New("nothing can be shared among 0 rows")
 	case errors.Is(err, arithmetic.ErrOverflow):
@@ -117,4 +121,22 @@ func ArrayTooWide(m arithmetic.LayArrays, mostRows, mostCols int64) error {
 		return fmt.Errorf("two arrays are compared up to %d rows of %d, with no more rows, or no more columns, in both together", mostRows, mostCols)
 	}
 	return nil
+}
+
+// The reasons why a mixed expression has no array.
+var (
+	ErrArrayTakingLarge = errors.New("what is taken away is shown in an array of up to 200 rows of 200, in full rows from 60 up; use smaller numbers")
+	ErrArrayTermsLarge  = errors.New("two arrays stand beside each other up to 12 rows of 20; work each of them by itself")
+	ErrArrayBlocksLarge = errors.New("two sides of three factors are compared up to 240 counters each; use smaller numbers")
+	ErrArrayDecimalRows = errors.New("a part of a row is told as a fraction; ask for a mixed number")
+	ErrArrayNothing     = errors.New("there would be nothing to lay out, or nothing left; use numbers that leave some")
+	ErrArrayEndless     = errors.New("the decimal does not end within three places; ask for a mixed number")
+)
+
+// ArrayTooManyBlocks bounds three factors.
+func ArrayTooManyBlocks(b arithmetic.Blocks, most, largest int64) error {
+	if b.Blocks > most {
+		return fmt.Errorf("three factors are shown as up to %d blocks, and %s is more; put the smallest number first", most, g(b.Blocks))
+	}
+	return ArrayTooLarge(largest, b.Rows, b.Cols)
 }

@@ -14,7 +14,7 @@ var (
 	BlocksLarge    = errors.New("base-ten blocks stop at 9,999: the largest block is the thousand")
 	BlocksSum      = errors.New("the sum is more than 9,999, and the largest block is the thousand")
 	BlocksNegative = errors.New("there are fewer blocks than are to be taken away")
-	BlocksKind     = errors.New("base-ten blocks show a whole number, and add, subtract or compare two of them")
+	BlocksKind     = errors.New("base-ten blocks show whole numbers, and add, subtract, compare, multiply or share them")
 )
 
 // BlocksCounted lists the pieces of every place from the largest down: "4

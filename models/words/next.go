@@ -35,7 +35,7 @@ func Check(p arithmetic.Problem, a arithmetic.Answer) (s Suggestion, ok bool) {
 			return ask("Check by sharing: share the total out again among the groups.", a.Number, arithmetic.Divide, first)
 		}
 	case arithmetic.Division:
-		if o.Op != arithmetic.Divide || first.Form != arithmetic.Whole || second.Form != arithmetic.Whole {
+		if o.Op != arithmetic.Divide || p.Rest != arithmetic.LeftOver || first.Form != arithmetic.Whole || second.Form != arithmetic.Whole {
 			break
 		}
 		back := arithmetic.Operation{Op: arithmetic.Multiply, Left: second, Right: a.Number}

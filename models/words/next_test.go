@@ -54,7 +54,7 @@ func TestTopicsSortProblems(t *testing.T) {
 		{arithmetic.Problem{Kind: arithmetic.Addition, Left: op(arithmetic.InPlaces(3, 1), arithmetic.Add, n(2))}, "Decimals and money"},
 		{arithmetic.Problem{Kind: arithmetic.Missing, Left: n(5), Right: op(arithmetic.Unknown{}, arithmetic.Divide, n(3))}, "Sharing and grouping"},
 		{arithmetic.Problem{Kind: arithmetic.Ordering, List: []arithmetic.Number{frac(1, 2), frac(1, 3)}}, "True, more, less"},
-		{arithmetic.Problem{Kind: arithmetic.Factors, Left: n(24)}, "Groups and rows"},
+		{arithmetic.Problem{Kind: arithmetic.Factors, Left: n(24)}, "Factors and multiples"},
 	} {
 		if got := Topics[TopicOf(c.p)].Title; got != c.want {
 			t.Errorf("%s stands under %q, want %q", c.p, got, c.want)

@@ -63,3 +63,11 @@ func List(names []string) string {
 	last := len(names) - 1
 	return strings.Join(names[:last], ", ") + " and " + names[last]
 }
+
+// Told is a step in words: what heads it, what to do with the hands, what to ask the
+// child before it, and what its picture shows.
+type Told struct {
+	Title      string
+	Hands, Ask Phrase
+	Desc       scene.Telling
+}

@@ -16,6 +16,7 @@ var Topics = []Topic{
 	{"Adding and taking away", "402 crates wait on the platform and 178 go up the hill. How many are left?", "402 - 178"},
 	{"Groups and rows", "A carriage has 7 rows with 8 seats in each. How many seats are there?", "7 x 8"},
 	{"Sharing and grouping", "56 riders fill 8 carriages evenly. How many ride in each?", "56 ÷ 8"},
+	{"Factors and multiples", "24 seats stand in equal rows. How many rows can there be, and how many seats in each?", "factors of 24"},
 	{"Fractions", "A rail is cut in 4 equal parts and 3 are laid. How much of it is that?", "3/4"},
 	{"True, more, less", "Nora says three fourths of a cable is as long as six eighths of it. Is she right?", "3/4 = 6/8"},
 	{"Working with fractions", "One half of a mile is laid, then three fourths of a mile more. How far is that?", "1/2 + 3/4"},
@@ -29,6 +30,7 @@ func TopicOf(p arithmetic.Problem) int {
 		adding
 		groups
 		sharing
+		factors
 		fractions
 		claims
 		operations
@@ -48,10 +50,13 @@ func TopicOf(p arithmetic.Problem) int {
 			return fractions
 		}
 		return operations
-	case p.Kind == arithmetic.Show, p.Kind == arithmetic.Rounding:
+	case p.Kind == arithmetic.Show, p.Kind == arithmetic.Rounding, p.Kind == arithmetic.PlaceValue, p.Kind == arithmetic.ExpandedForm, p.Kind == arithmetic.InWords:
 		return places
-	case p.Kind == arithmetic.Factors:
-		return groups
+	case p.Kind == arithmetic.Factors, p.Kind == arithmetic.Multiples, p.Kind == arithmetic.CommonMultiples, p.Kind == arithmetic.CommonFactors,
+		p.Kind == arithmetic.Parity, p.Kind == arithmetic.Primality:
+		return factors
+	case p.Kind == arithmetic.Counting, p.Kind == arithmetic.RuleTable:
+		return groups // counting by a number leads to multiplying
 	}
 	return byOperation(p.Left, p.Right, [...]int{
 		arithmetic.Add: adding, arithmetic.Subtract: adding, arithmetic.Multiply: groups, arithmetic.Divide: sharing, arithmetic.Of: operations,

@@ -15,7 +15,9 @@ func DivideByZero() (message, hint string) {
 func Negative(p arithmetic.Problem) (message, hint string) {
 	message, hint = "the answer is less than 0", "more is to be taken away than there is; numbers below 0 come later"
 	if o, ok := p.Left.(arithmetic.Operation); ok && o.Op == arithmetic.Subtract {
-		if a, b, two := p.Operands(); two {
+		if a, b, two := p.Operands(); two && p.Story == arithmetic.HowManyMore {
+			return a.String() + " is not more than " + b.String(), "ask how many more " + b.String() + " is than " + a.String()
+		} else if two {
 			message = b.String() + " is more than " + a.String() + ", so it cannot be taken away from it"
 			there := "there is only "
 			if v, whole := a.Int64(); a.Form == arithmetic.Whole && whole && v != 1 {

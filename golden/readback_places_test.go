@@ -1,0 +1,366 @@
+package golden
+
+import (
+	"fmt"
+	"maps"
+	"math/big"
+	"slices"
+	"strconv"
+	"strings"
+
+	"modeler/arithmetic"
+	"modeler/golden/measure"
+	"modeler/golden/problems"
+	"modeler/models/scene"
+)
+
+// tableColumns are the columns of a place-value table, the ones first: of the
+// rectangles in the look of a tray, those that stand lowest.
+func (s sight) tableColumns() []measure.Rect {
+	var list []measure.Rect
+	for _, r := range s.trays() {
+		switch {
+		case len(list) == 0 || r.Y == list[0].Y:
+			list = append(list, r)
+		case r.Y > list[0].Y:
+			list = []measure.Rect{r}
+		}
+	}
+	slices.Reverse(list)
+	return list
+}
+
+// placesTable reads the counters of a table: sum adds up what those that are
+// chosen are worth by the column they lie in, and count how many of them lie in a
+// column.
+func (s sight) placesTable() (sum func(func(measure.Paint) bool) *big.Rat, count func(int, func(measure.Paint) bool) int64, err error) {
+	columns := s.tableColumns()
+	count = func(power int, choose func(measure.Paint) bool) int64 {
+		n := int64(0)
+		for _, c := range s.Circles {
+			if c.X > columns[power].X && c.X < columns[power].Right() && choose(c.Paint) {
+				n++
+			}
+		}
+		return n
+	}
+	sum = func(choose func(measure.Paint) bool) *big.Rat {
+		total, worth := whole(0), whole(1)
+		for power := range columns {
+			total.Add(total, new(big.Rat).Mul(worth, whole(count(power, choose))))
+			worth.Mul(worth, whole(10))
+		}
+		return total
+	}
+	for _, c := range s.Circles {
+		box := measure.Box{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}
+		if !slices.ContainsFunc(columns, func(r measure.Rect) bool { return r.Contains(box) }) {
+			return sum, count, fmt.Errorf("the counter at %d, %d lies in no column", c.X, c.Y)
+		}
+		for _, other := range s.Circles {
+			if dx, dy := c.X-other.X, c.Y-other.Y; c.Order != other.Order && dx*dx+dy*dy < (c.R+other.R)*(c.R+other.R) {
+				return sum, count, fmt.Errorf("the counters at %d, %d and %d, %d lie on one another", c.X, c.Y, other.X, other.Y)
+			}
+		}
+	}
+	return sum, count, both(s.columnNames(columns), s.evenCounters(columns))
+}
+
+// evenCounters: the counters of a column stand as far apart as those of every
+// other, sideways and downwards. One number may begin under another.
+func (s sight) evenCounters(columns []measure.Rect) error {
+	if len(s.Circles) == 0 {
+		return nil
+	}
+	least := 2 * s.Circles[0].R
+	even := func(list []int, bands int) error {
+		slices.Sort(list)
+		list = slices.Compact(list)
+		for i := range max(0, len(list)-1) {
+			gap := list[i+1] - list[i]
+			if gap > least+8 {
+				bands--
+			} else if gap != least+5 {
+				return fmt.Errorf("counters are %d units apart", gap)
+			}
+		}
+		if bands < 1 {
+			return fmt.Errorf("counters stand at %v", list)
+		}
+		return nil
+	}
+	var ys []int
+	for _, c := range columns {
+		var xs []int
+		for _, counter := range s.Circles {
+			if counter.X > c.X && counter.X < c.Right() {
+				// They stand on the middle of the column, or as far to both sides.
+				if off := 2 * (counter.X - (c.X + c.W/2)) % (least + 5); min(max(off, -off), least+5-max(off, -off)) > 1 {
+					return fmt.Errorf("the counter at %d stands out of line", counter.X)
+				}
+				xs, ys = append(xs, counter.X), append(ys, counter.Y)
+			}
+		}
+		if err := even(xs, 1); err != nil {
+			return err
+		}
+	}
+	return even(ys, 3)
+}
+
+// digitRows are the numbers under the columns, in rows from the top: of each row
+// the number under each column, the ones first, "" where there is none. signs are
+// what stands left of each row.
+func (s sight) digitRows() (rows [][]string, signs []string) {
+	columns := s.tableColumns()
+	at := map[int][]string{}
+	for _, t := range s.Texts {
+		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Y })
+		if _, err := strconv.Atoi(t.Words); err == nil && !t.Bold && power >= 0 && t.Anchor == "middle" && s.standsAlone(t) {
+			if at[t.Y] == nil {
+				at[t.Y] = make([]string, len(columns))
+			}
+			at[t.Y][power] = t.Words
+		}
+	}
+	for _, y := range slices.Sorted(maps.Keys(at)) {
+		rows, signs = append(rows, at[y]), append(signs, "")
+		for _, t := range s.Texts {
+			if t.Y == y && t.X < columns[len(columns)-1].X {
+				signs[len(signs)-1] += t.Words
+			}
+		}
+	}
+	return rows, signs
+}
+
+// standsAlone reports whether a number is not part of a line like 4 > 1.
+func (s sight) standsAlone(t measure.Text) bool {
+	return !slices.ContainsFunc(s.Texts, func(o measure.Text) bool {
+		return o.Order != t.Order && o.Y == t.Y && max(o.X-t.X, t.X-o.X) < t.Size && strings.ContainsAny(o.Words, "<=>")
+	})
+}
+
+// digitsAre compares a row with the digits of a number.
+func digitsAre(row []string, v *big.Rat) error {
+	digits := v.Num().String()
+	for power, text := range row {
+		want := ""
+		if power < len(digits) {
+			want = digits[len(digits)-1-power : len(digits)-power]
+		}
+		if text != want {
+			return fmt.Errorf("%q stands where %q of %s belongs", text, want, digits)
+		}
+	}
+	return nil
+}
+
+// rowsAre: the rows are the digits of the numbers, and the sign stands beside the
+// second.
+func (s sight) rowsAre(sign string, numbers ...*big.Rat) error {
+	rows, signs := s.digitRows()
+	if len(rows) != len(numbers) {
+		return fmt.Errorf("%d rows of digits for %d numbers", len(rows), len(numbers))
+	}
+	for i, n := range numbers {
+		if err := digitsAre(rows[i], n); err != nil {
+			return err
+		}
+		if want := map[bool]string{true: sign}[i == 1]; signs[i] != want {
+			return fmt.Errorf("%q stands beside the digits of %s", signs[i], n.RatString())
+		}
+	}
+	return nil
+}
+
+// readTakenCounters reads the rows of a subtraction: the first number, under it how many
+// counters there are after the trades, the second number and what is left.
+func (s sight) readTakenCounters(t problems.Truth, count func(int, func(measure.Paint) bool) int64) error {
+	rows, signs := s.digitRows()
+	n := t.Numbers
+	if len(rows) == 3 {
+		return s.rowsAre("−", n[0], n[1], t.Value)
+	}
+	if len(rows) != 4 || signs[2] != "−" {
+		return fmt.Errorf("%d rows of digits, with the signs %q", len(rows), signs)
+	}
+	for power, text := range rows[1] {
+		there := count(power, func(p measure.Paint) bool { return s.solid(p) || s.ghost(p) })
+		if text == "" && rows[0][power] != strconv.FormatInt(there, 10) && there > 0 || text != "" && text != strconv.FormatInt(there, 10) {
+			return fmt.Errorf("%q over %d counters after the trades", text, there)
+		}
+	}
+	return both(digitsAre(rows[0], n[0]), both(digitsAre(rows[2], n[1]), digitsAre(rows[3], t.Value)))
+}
+
+// footIs: the bold number at the foot, where it is one number alone.
+func (s sight) footIs(want *big.Rat) error {
+	for _, t := range s.Texts {
+		v, err := strconv.ParseInt(strings.ReplaceAll(t.Words, ",", ""), 10, 64)
+		if alone := !strings.Contains(fmt.Sprint(s.Statements()), t.Words); err == nil && t.Bold && alone {
+			return agree("the number at the foot", whole(v), want)
+		}
+	}
+	return nil
+}
+
+// columnNames: over every column stands its name, and over the names of three
+// that of their period, where periods have names.
+func (s sight) columnNames(columns []measure.Rect) error {
+	over := func(x, bottom, top int) string {
+		for _, t := range s.Texts {
+			if t.X == x && t.Y < bottom && t.Y > top {
+				return t.Words
+			}
+		}
+		return ""
+	}
+	bars := s.trays()
+	bars = slices.DeleteFunc(bars, func(r measure.Rect) bool { return r.Y == columns[0].Y })
+	slices.Reverse(bars)
+	for i, bar := range bars {
+		if name := over(bar.X+bar.W/2, bar.Bottom(), bar.Y); name != []string{"ones", "thousands", "millions"}[i] {
+			return fmt.Errorf("the period %d is called %q", i, name)
+		}
+	}
+	for power, c := range columns {
+		want := []string{"ones", "tens", "hundreds", "thousands"}[min(power, 3)]
+		if len(bars) > 0 {
+			want = []string{"ones", "tens", "hundreds"}[power%3]
+			if bar := bars[power/3]; c.X < bar.X || c.Right() > bar.Right() {
+				return fmt.Errorf("the column of 10 to the power of %d is not under its period", power)
+			}
+		} else if len(columns) > 4 {
+			return fmt.Errorf("%d columns without the names of their periods", len(columns))
+		}
+		if name := over(c.X+c.W/2, c.Y, c.Y-50); name != want {
+			return fmt.Errorf("the column of 10 to the power of %d is called %q", power, name)
+		}
+	}
+	return nil
+}
+
+// solid is every counter that lies there, and gone every one that does not.
+func (s sight) solid(p measure.Paint) bool {
+	return s.is(p, scene.First, scene.Second, scene.Result, scene.Moved)
+}
+
+// lowestDigits compares the numbers in the lowest row under the columns with the
+// counters that are there. A column without a number has no counters.
+func (s sight) lowestDigits(count func(int, func(measure.Paint) bool) int64) error {
+	columns := s.tableColumns()
+	under := map[int]measure.Text{}
+	lowest := 0
+	for _, t := range s.Texts {
+		_, err := strconv.Atoi(t.Words)
+		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Bottom() })
+		if err != nil || t.Bold || power < 0 || t.Anchor != "middle" {
+			continue
+		}
+		lowest = max(lowest, t.Y)
+		if t.Y == lowest {
+			under[power] = t
+		}
+	}
+	for power := range columns {
+		n := count(power, s.solid)
+		if t := under[power]; t.Y == lowest && t.Words != strconv.FormatInt(n, 10) || t.Y < lowest && n > 0 {
+			return fmt.Errorf("%d counters over the number %q", n, t.Words)
+		}
+	}
+	return nil
+}
+
+// readPlaces counts the whole story.
+func readPlaces(s sight, t problems.Truth) error {
+	sum, count, err := s.placesTable()
+	if err != nil {
+		return err
+	}
+	of := func(roles ...scene.Role) *big.Rat {
+		return sum(func(p measure.Paint) bool { return s.is(p, roles...) })
+	}
+	alsoTraded := func(role scene.Role) *big.Rat {
+		return sum(func(p measure.Paint) bool { return s.is(p, role) || s.empty(p, role) })
+	}
+	n := t.Numbers
+	switch s.problem.Kind {
+	case arithmetic.Show:
+		return both(both(agree("the number", of(scene.First), n[0]), s.lowestDigits(count)), both(s.rowsAre("", n[0]), s.footIs(n[0])))
+	case arithmetic.ExpandedForm, arithmetic.PlaceValue, arithmetic.InWords, arithmetic.Product, arithmetic.Division:
+		return s.readAskedPlaces(t, of)
+	case arithmetic.Addition:
+		err := both(agree("the first, with what was traded", alsoTraded(scene.First), n[0]),
+			agree("the second, with what was traded", alsoTraded(scene.Second), n[1]))
+		err = both(err, both(agree("what is solid", sum(s.solid), t.Value), s.rowsAre("+", n[0], n[1], t.Value)))
+		return both(err, s.lowestDigits(count))
+	case arithmetic.Subtraction:
+		err := both(agree("what is left", of(scene.First), t.Value), agree("what is gone", sum(s.ghost), n[1]))
+		return both(err, both(s.readTakenCounters(t, count), s.lowestDigits(count)))
+	case arithmetic.Claim, arithmetic.Comparison:
+		return both(both(agree("the first", of(scene.First), n[0]), agree("the second", of(scene.Second), n[1])), s.rowsAre("", n[0], n[1]))
+	}
+	return errUnread
+}
+
+// stepsOfPlaces follows what lies on the table, as with blocks.
+func stepsOfPlaces(steps []sight, t problems.Truth) error {
+	n := t.Numbers
+	stops := []*big.Rat{n[0]}
+	switch steps[0].problem.Kind {
+	case arithmetic.Addition:
+		stops = append(stops, t.Value)
+	case arithmetic.Subtraction:
+		for _, part := range byPlace(n[1]) {
+			stops = append(stops, new(big.Rat).Sub(stops[len(stops)-1], part))
+		}
+	case arithmetic.Product, arithmetic.Division:
+		return stepsOfShift(steps, t)
+	case arithmetic.PlaceValue, arithmetic.InWords:
+	case arithmetic.Show, arithmetic.ExpandedForm:
+		stops = []*big.Rat{whole(0)}
+		parts := byPlace(n[0])
+		slices.Reverse(parts)
+		for _, part := range parts {
+			stops = append(stops, new(big.Rat).Add(stops[len(stops)-1], part))
+		}
+		stops = stops[min(1, len(stops)-1):]
+	case arithmetic.Claim, arithmetic.Comparison:
+		stops = append(stops, new(big.Rat).Add(n[0], n[1]))
+	default:
+		return errUnread
+	}
+	return followCounters(steps, slices.CompactFunc(stops, func(a, b *big.Rat) bool { return a.Cmp(b) == 0 }))
+}
+
+// followCounters: what lies there passes the stops one after another, and what is
+// gone is what was taken, or was traded for counters worth as much.
+func followCounters(steps []sight, stops []*big.Rat) error {
+	var before *big.Rat
+	for i, s := range steps {
+		sum, count, err := s.placesTable()
+		if err != nil {
+			return fmt.Errorf("step %d: %w", i+1, err)
+		}
+		there, gone := sum(s.solid), sum(s.ghost)
+		moved := sum(func(p measure.Paint) bool { return s.is(p, scene.Moved) })
+		if i > 0 && gone.Sign() > 0 {
+			if taken := new(big.Rat).Sub(before, there); taken.Sign() == 0 && gone.Cmp(moved) != 0 {
+				return fmt.Errorf("step %d: %s is traded for %s", i+1, gone.RatString(), moved.RatString())
+			} else if taken.Sign() != 0 && taken.Cmp(gone) != 0 {
+				return fmt.Errorf("step %d: %s is gone and %s is missing", i+1, gone.RatString(), taken.RatString())
+			}
+		}
+		before = there
+		if stops, err = walk(stops, there); err != nil {
+			return fmt.Errorf("step %d: %w", i+1, err)
+		}
+		if k := s.problem.Kind; k == arithmetic.Show || k == arithmetic.Addition && i == len(steps)-1 {
+			if err := s.lowestDigits(count); err != nil {
+				return fmt.Errorf("step %d: %w", i+1, err)
+			}
+		}
+	}
+	return arrived(stops)
+}
