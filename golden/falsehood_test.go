@@ -107,7 +107,7 @@ func (g *ledger) table(t *testing.T, names []string) {
 func TestFalsehoodsInScenesAreCaught(t *testing.T) {
 	paint, g := paints(t), newLedger()
 	var names []string
-	for _, f := range falsehoods {
+	for _, f := range slices.Concat(falsehoods, falsehoodsAsked) {
 		names = append(names, f.name)
 	}
 	for _, l := range lessons(t) {
@@ -120,7 +120,7 @@ func TestFalsehoodsInScenesAreCaught(t *testing.T) {
 			t.Errorf("%s: %s is caught as it is: %v", l.model.Name, l.example, c)
 			continue
 		}
-		for _, f := range falsehoods {
+		for _, f := range slices.Concat(falsehoods, falsehoodsAsked) {
 			if spoiled := copied(told); f.plant(spoiled) {
 				g.enter(t, f.name, l, catchers(spoiled, paint))
 			}

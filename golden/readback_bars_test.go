@@ -76,7 +76,7 @@ func readBars(s sight, t problems.Truth) error {
 				return err
 			}
 		}
-		return each("the second", second, t.Numbers[1])
+		return both(each("the second", second, t.Numbers[1]), s.readGap(t))
 	case arithmetic.Subtraction:
 		if err := each("what is left", append(first, rows(scene.Result)...), t.Value); err != nil {
 			return err
@@ -101,6 +101,24 @@ func readBars(s sight, t problems.Truth) error {
 		return each("its other name", rows(scene.Result), t.Numbers[0])
 	}
 	return errUnread
+}
+
+// readGap: the dashed outline between two bars that are compared reaches from the
+// end of the shorter one to the end of the longer one.
+func (s sight) readGap(t problems.Truth) error {
+	if len(t.Numbers) != 2 || !slices.Contains([]arithmetic.Kind{arithmetic.Claim, arithmetic.Comparison}, s.problem.Kind) {
+		return nil
+	}
+	ends := map[int]bool{}
+	for _, f := range s.pieces() {
+		ends[f.Right()] = true
+	}
+	for _, r := range s.Rects {
+		if !r.Filled() && r.Dash != "" && r.Stroke == s.paint[scene.Result][2] && (!ends[r.X] || !ends[r.Right()]) {
+			return fmt.Errorf("the gap reaches from %d to %d, where no bar ends", r.X, r.Right())
+		}
+	}
+	return nil
 }
 
 // tiled: in every row the shaded parts lie end to end.

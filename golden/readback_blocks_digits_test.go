@@ -3,15 +3,21 @@ package golden
 import (
 	"fmt"
 	"math/big"
+	"slices"
 
 	"modeler/golden/measure"
 	"modeler/golden/problems"
 	"modeler/models/scene"
 )
 
-// readDigit: all the pieces are the number, and those in the color of the answer
-// what its digit is worth.
+// readDigit: the pieces are those of the number and its digit, and so are the words.
 func (s sight) readDigit(t problems.Truth) error {
+	return both(s.readDigitWords(t), s.readDigitPieces(t))
+}
+
+// readDigitPieces: all the pieces are the number, and those in the color of the
+// answer what its digit is worth.
+func (s sight) readDigitPieces(t problems.Truth) error {
 	sum, err := s.blocks(0)
 	if err != nil {
 		return err
@@ -21,25 +27,22 @@ func (s sight) readDigit(t problems.Truth) error {
 	return both(agree("the number", all, t.Numbers[0]), agree("what the digit is worth", digit, t.Value))
 }
 
-// readWorth: the line in the largest letters says in words which number it is about
-// and ends in what the digit is worth: In 3,456 the 4 is worth 400.
-func (s sight) readWorth(t problems.Truth) error {
-	var foot []measure.Word
+// readDigitWords: the largest letters say a number, its digit and what that is
+// worth, in this order.
+func (s sight) readDigitWords(t problems.Truth) error {
+	var said []string
 	for _, line := range s.Lines() {
-		if len(foot) == 0 || line[0].Size > foot[0].Size {
-			foot = line
+		for _, w := range line {
+			if v, ok := w.Value(); ok && w.Size == scene.Large {
+				said = append(said, v.RatString())
+			}
 		}
 	}
-	var numbers []*big.Rat
-	for _, w := range foot {
-		if v, ok := w.Value(); ok {
-			numbers = append(numbers, v)
-		}
+	digit := new(big.Rat).Quo(t.Value, whole(s.problem.To))
+	if want := []string{t.Numbers[0].RatString(), digit.RatString(), t.Value.RatString()}; !slices.Equal(said, want) {
+		return fmt.Errorf("the picture says %v, not %v", said, want)
 	}
-	if len(numbers) != 3 {
-		return fmt.Errorf("the line at the foot is %q", measure.Statement(foot))
-	}
-	return both(agree("the number at the foot", numbers[0], t.Numbers[0]), agree("the worth at the foot", numbers[2], t.Value))
+	return nil
 }
 
 // stepsOfDigit: the number lies there all the time; what moves is the pieces of the
@@ -60,5 +63,5 @@ func stepsOfDigit(steps []sight, t problems.Truth) error {
 			}
 		}
 	}
-	return steps[len(steps)-1].readDigit(t)
+	return steps[len(steps)-1].readDigitPieces(t)
 }

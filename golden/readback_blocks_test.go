@@ -31,6 +31,9 @@ func (s sight) blocks(most int) (sum func(func(measure.Face) bool) *big.Rat, err
 			one = f.W // ones only, or ones beside what is gone
 		}
 	}
+	if most == 0 && len(faces) > 0 && !slices.ContainsFunc(faces, func(f measure.Face) bool { return f.Filled() }) {
+		one = s.oneByTray(faces[0]) // all is gone
+	}
 	sum = func(choose func(measure.Face) bool) *big.Rat {
 		total := whole(0)
 		for _, f := range faces {
@@ -55,6 +58,17 @@ func (s sight) blocks(most int) (sum func(func(measure.Face) bool) *big.Rat, err
 	return sum, nil
 }
 
+// oneByTray is the side of a one where nothing is left to measure it by: the tray
+// of a piece says how many it stands for.
+func (s sight) oneByTray(f measure.Face) int {
+	trays := s.trays()
+	at := slices.IndexFunc(trays, func(tray measure.Rect) bool { return tray.Contains(f.Box) })
+	if at >= 0 && len(trays)-1-at >= 2 {
+		return f.W / 10
+	}
+	return f.W
+}
+
 // readBlocks counts the whole story: filled blocks by their fill, and empty ones,
 // which are gone or traded, by their edge.
 func readBlocks(s sight, t problems.Truth) error {
@@ -75,7 +89,7 @@ func readBlocks(s sight, t problems.Truth) error {
 	case arithmetic.Show, arithmetic.ExpandedForm:
 		return agree("the number", of(scene.First), t.Numbers[0])
 	case arithmetic.PlaceValue:
-		return both(s.readDigit(t), s.readWorth(t))
+		return s.readDigit(t)
 	case arithmetic.Addition:
 		both := func(role scene.Role) *big.Rat {
 			return sum(func(f measure.Face) bool { return s.is(f.Paint, role) || s.empty(f.Paint, role) })
@@ -162,9 +176,13 @@ func stepsOfBlocks(steps []sight, t problems.Truth) error {
 	return arrived(stops)
 }
 
-// least is the side of the smallest piece.
+// least is the side of the smallest piece, or of a one where all is gone.
 func (s sight) least() int {
 	least := 0
+	ghosts := slices.DeleteFunc(s.Faces(), func(f measure.Face) bool { return !s.ghost(f.Paint) })
+	if len(ghosts) > 0 && len(s.pieces()) == 0 {
+		return s.oneByTray(ghosts[0])
+	}
 	for _, f := range s.Faces() {
 		piece := s.is(f.Paint, scene.First, scene.Second, scene.Result, scene.Moved) || s.ghost(f.Paint) || s.empty(f.Paint, scene.First, scene.Second)
 		if !piece {

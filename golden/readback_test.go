@@ -46,6 +46,7 @@ var anywhere = map[string]func(sight, problems.Truth) error{
 	"apart":      readApart,
 	"landings":   readLandings,
 	"ticks":      readTicks,
+	"parity":     readParity,
 }
 
 // sight is a file that was measured, with the problem that it is to show. paint

@@ -39,6 +39,9 @@ func (s sight) readTrays(one int, t problems.Truth) error {
 			return fmt.Errorf("the block at %v lies in no tray", f.Box)
 		}
 	}
+	if err := s.readTrayNames(trays); err != nil {
+		return err
+	}
 	for i, tray := range trays {
 		worth := int64(1)
 		for range len(trays) - 1 - i {
@@ -96,6 +99,24 @@ func (s sight) readTrays(one int, t problems.Truth) error {
 		if len(under) > 0 {
 			if v := under[0].Value.Num().Int64(); v != n && v != n*worth {
 				return fmt.Errorf("%d blocks of %d lie over the number %d", n, worth, v)
+			}
+		}
+	}
+	return nil
+}
+
+// readTrayNames: the word over a tray is the name of its place.
+func (s sight) readTrayNames(trays []measure.Rect) error {
+	places := []string{"ones", "tens", "hundreds", "thousands"}
+	for _, t := range s.Texts {
+		named := slices.Index(places, t.Words)
+		if named < 0 {
+			continue
+		}
+		for i, tray := range trays {
+			const over = 50
+			if t.X > tray.X && t.X < tray.Right() && t.Y < tray.Y && t.Y > tray.Y-over && named != len(trays)-1-i {
+				return fmt.Errorf("the tray of the %s is called %s", places[len(trays)-1-i], t.Words)
 			}
 		}
 	}

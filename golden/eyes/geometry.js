@@ -26,6 +26,24 @@ function outlineOf(node) {
   throw new Error(`a shape that was not expected: ${node.nodeName}`);
 }
 
+// arc gives points along a part of a circle (SVG 2, appendix B.2.4).
+function arc([x1, y1], r, large, sweep, [x2, y2]) {
+  const [dx, dy] = [(x1 - x2) / 2, (y1 - y2) / 2];
+  const half = dx * dx + dy * dy;
+  const k = Math.sqrt(Math.max(0, (r * r - half) / half)) * (large === sweep ? -1 : 1);
+  const [cx, cy] = [(x1 + x2) / 2 + k * dy, (y1 + y2) / 2 - k * dx];
+  const from = Math.atan2(y1 - cy, x1 - cx);
+  let turn = Math.atan2(y2 - cy, x2 - cx) - from;
+  if (sweep && turn < 0) turn += 2 * Math.PI;
+  if (!sweep && turn > 0) turn -= 2 * Math.PI;
+  const points = [];
+  for (let n = 1; n < 24; n++) {
+    const angle = from + (turn * n) / 24;
+    points.push([cx + r * Math.cos(angle), cy + r * Math.sin(angle)]);
+  }
+  return [...points, [x2, y2]];
+}
+
 // outlineOfPath reads the commands that the pictures use and throws on any other.
 function outlineOfPath(d) {
   const lines = [];
@@ -43,6 +61,7 @@ function outlineOfPath(d) {
     if (/[A-Za-z]/.test(words[i])) command = words[i++];
     switch (command) {
       case 'M': line = [[x = next(), y = next()]]; lines.push(line); break;
+      case 'm': line = [[x += next(), y += next()]]; lines.push(line); break;
       case 'L': to(next(), next()); break;
       case 'l': to(x + next(), y + next()); break;
       case 'H': to(next(), y); break;
@@ -58,6 +77,13 @@ function outlineOfPath(d) {
           const on = (k) => u * u * u * p[k] + 3 * u * u * t * a[k] + 3 * u * t * t * b[k] + t * t * t * c[k];
           to(on(0), on(1));
         }
+        break;
+      }
+      case 'A': {
+        const [from, r] = [[x, y], next()];
+        i += 2; // as high as it is wide, and not turned
+        const [large, sweep] = [next(), next()];
+        for (const p of arc(from, r, large, sweep, [next(), next()])) to(...p);
         break;
       }
       default: throw new Error(`a path command that was not expected: ${command}`);

@@ -150,7 +150,7 @@ function reserved({ texts, rooms, boxes, say }, slack) {
   let i = 0;
   for (const [left, top, right, bottom, n] of boxes) {
     for (const end = i + n; i < end && i < texts.length; i++) {
-      if (!holds({ left, top, right, bottom }, grown(rooms[i], -slack))) {
+      if (!holds({ left, top, right, bottom }, grown(rooms[i], -Math.max(slack, 1)))) { // a letter may lean out of its room by a hair
         say(`"${texts[i].textContent}" needs ${Object.values(rooms[i]).slice(0, 4).map((v) => v.toFixed(1))} and has ${[left, right, top, bottom]}`);
       }
     }

@@ -1,7 +1,7 @@
 // Works problems with two libraries of exact and of decimal arithmetic.
 //
 // Standard input, a line for each problem: {"kind", "left", "right", "list", "to",
-// "blank"}. A number is a string as it is typed, an operation {"op", "left",
+// "blank", "run", "up"}. A number is a string as it is typed, an operation {"op", "left",
 // "right"}, the unknown null. Standard output: an array with one opinion of each
 // library for each problem: {"fraction": {...}, "decimal": {...}}.
 import Decimal from 'decimal.js';
@@ -20,6 +20,7 @@ const libraries = {
     floor: (x) => x.floor(),
     nearest: (x, to) => x.div(to).round().mul(to),
     order: (x, y) => x.compare(y),
+    divisor: (x, y) => x.gcd(y), // the greatest that two have in common
     mixed: (x) => x.toFraction(true),
   },
   decimal: {
@@ -32,6 +33,7 @@ const libraries = {
     floor: (x) => x.floor(),
     nearest: (x, to) => x.toNearest(to, Decimal.ROUND_HALF_UP),
     order: (x, y) => x.cmp(y),
+    divisor: (x, y) => (y.isZero() ? x : libraries.decimal.divisor(y, x.mod(y))),
   },
 };
 
@@ -61,8 +63,75 @@ function solve(e, target, lib) {
   return solve(e.right, apply({ '+': '−', '×': '÷', of: '÷' }[e.op], target, known), lib);
 }
 
-function opinion({ kind, left, right, list, to, blank }, lib) {
+// factors are the whole numbers that divide n, up to n itself.
+function factors(n, lib) {
+  const found = [];
+  for (let i = 1; lib.order(n, lib.read(String(i))) >= 0; i++) {
+    if (lib.order(n.mod(i), lib.read('0')) === 0) found.push(lib.read(String(i)));
+  }
+  return found;
+}
+
+// run is a row of numbers of which each is made of the one before.
+function run({ from, by, op, terms }, lib) {
+  const row = [lib.read(from)];
+  while (row.length < terms) row.push(apply(op, row.at(-1), lib.read(by)));
+  return row;
+}
+
+// asked is what a library says where something is asked of a number or of a row of
+// numbers; undefined for the other kinds.
+function asked({ kind, left, right, list, to, run: rule }, lib) {
+  const zero = lib.read('0');
+  const row = (numbers) => ({ row: numbers.map((x) => lib.print(x)) });
+  switch (kind) {
+    case 'in words': return {};
+    case 'count': return row(run(rule, lib));
+    case 'rule': return row(list.map((n) => apply(rule.op, lib.read(n), lib.read(rule.by))));
+    case 'estimate':
+      return { value: lib.print(apply(left.op, lib.nearest(value(left.left, lib), to), lib.nearest(value(left.right, lib), to))) };
+    case 'fact family': {
+      const [a, b, total] = [left.left, left.right, lib.print(value(left, lib))];
+      const back = left.op === '+' ? '−' : '÷';
+      const facts = [`${a} ${left.op} ${b} = ${total}`, `${b} ${left.op} ${a} = ${total}`, `${total} ${back} ${b} = ${a}`, `${total} ${back} ${a} = ${b}`];
+      return { pairs: [...new Set(facts)] };
+    }
+  }
+  if (typeof left !== 'string') return undefined;
+  const n = lib.read(left);
+  switch (kind) {
+    case 'place value': return { value: lib.print(lib.floor(n.div(to)).mod(10).mul(to)) };
+    case 'expanded form': {
+      const parts = [];
+      for (let unit = lib.read('1'); lib.order(n, unit) >= 0; unit = unit.mul(10)) {
+        const part = lib.floor(n.div(unit)).mod(10).mul(unit);
+        if (lib.order(part, zero) > 0) parts.unshift(part);
+      }
+      return row(parts);
+    }
+    case 'even or odd': return { word: lib.order(n.mod(2), zero) === 0 ? 'even' : 'odd' };
+    case 'prime': return { word: { 1: 'neither', 2: 'prime' }[factors(n, lib).length] ?? 'composite' };
+    case 'ways to make': {
+      const pairs = [];
+      for (let i = 0; lib.order(n, lib.read(String(2 * i))) >= 0; i++) pairs.push(`${i} + ${lib.print(n.sub(i))}`);
+      return { pairs };
+    }
+    case 'multiples': return row(Array.from({ length: rule.terms }, (_, i) => n.mul(i + 1)));
+    case 'common multiples': {
+      const m = lib.read(right);
+      const least = n.mul(m).div(lib.divisor(n, m));
+      return row([1, 2, 3].map((i) => least.mul(i)));
+    }
+    case 'common factors': return row(factors(lib.divisor(n, lib.read(right)), lib));
+  }
+  return undefined;
+}
+
+function opinion(problem, lib) {
+  const { kind, left, right, list, to, blank, up } = problem;
   const tell = (x) => lib.print(x);
+  const said = asked(problem, lib);
+  if (said) return said;
   switch (kind) {
     case 'unknown':
       return { value: tell(unknownIn(left) ? solve(left, value(right, lib), lib) : solve(right, value(left, lib), lib)) };
@@ -87,7 +156,8 @@ function opinion({ kind, left, right, list, to, blank }, lib) {
     case 'divide': {
       const [x, y] = [value(left.left, lib), value(left.right, lib)];
       const quotient = lib.floor(x.div(y));
-      return { value: tell(x.div(y)), quotient: tell(quotient), remainder: tell(x.sub(quotient.mul(y))) };
+      const whole = lib.order(quotient.mul(y), x) === 0;
+      return { value: tell(up ? (whole ? quotient : quotient.add(1)) : x.div(y)), quotient: tell(quotient), remainder: tell(x.sub(quotient.mul(y))) };
     }
   }
   const x = value(left, lib);

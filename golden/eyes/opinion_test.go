@@ -1,6 +1,8 @@
 package eyes
 
 import (
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -20,18 +22,21 @@ type question struct {
 	List  []string       `json:"list"`
 	To    int64          `json:"to"`
 	Blank map[string]any `json:"blank"`
+	Run   map[string]any `json:"run"`
+	Up    bool           `json:"up"` // a quotient is rounded up
 }
 
 // opinion is what a library says of a problem. Fields that do not apply are empty.
 type opinion struct {
-	Value, Quotient, Remainder, Blank, Mixed string
-	Order                                    int
-	Sorted, Pairs                            []string
+	Value, Quotient, Remainder, Blank, Mixed, Word string
+	Order                                          int
+	Sorted, Pairs, Row                             []string
 }
 
 func ask(p arithmetic.Problem) question {
 	q := question{Kind: string(p.Kind), Left: typed(p.Left), Right: typed(p.Right), To: p.To,
-		Blank: map[string]any{"num": p.Blank.Num, "den": p.Blank.Den}}
+		Blank: map[string]any{"num": p.Blank.Num, "den": p.Blank.Den}, Up: p.Rest == arithmetic.OneMore,
+		Run: map[string]any{"from": strconv.FormatInt(p.Run.From, 10), "by": strconv.FormatInt(p.Run.By, 10), "op": p.Run.Op.String(), "terms": p.Run.Terms}}
 	for _, n := range p.List {
 		q.List = append(q.List, n.String())
 	}
@@ -49,7 +54,7 @@ func typed(e arithmetic.Expr) any {
 }
 
 // taught is how many lessons are compared.
-const taught = 12000
+const taught = 6000
 
 // TestTwoLibrariesAgree types random problems, has them taught, and compares the
 // answers with those of two libraries, which work the problems as they were
@@ -101,7 +106,8 @@ func TestTwoLibrariesAgree(t *testing.T) {
 		}
 	}
 	for _, kind := range problems.Kinds {
-		if tally[string(kind)] == 0 {
+		told := slices.ContainsFunc(models.All, func(m *models.Model) bool { return slices.Contains(m.Kinds, kind) })
+		if tally[string(kind)] == 0 && told {
 			t.Errorf("no lesson of the kind %q was compared", kind)
 		}
 	}
@@ -162,6 +168,22 @@ func TestAWrongAnswerIsSeen(t *testing.T) {
 		{"0.3 + 0.45", "0.75", []string{"0.48", "7.5"}},
 		{"2 × (8 + 7)", "30", []string{"23"}},
 		{"1/3 of 12", "4", []string{"36", "3"}},
+		{"98 ÷ 4 as a mixed number", "24 2/4 = 24 1/2", []string{"24 1/4", "24", "24 remainder 2"}},
+		{"98 ÷ 4 rounded up", "25", []string{"24", "24 1/2"}},
+		{"value of the hundreds digit in 3,456", "400", []string{"4", "40", "4,000"}},
+		{"3,070 in expanded form", "3,000 + 70", []string{"3,000 + 7", "3,070", "3,000 + 0 + 70"}},
+		{"is 14 even or odd", "even", []string{"odd"}},
+		{"is 17 prime", "prime", []string{"composite, not prime"}},
+		{"is 1 prime", "neither prime nor composite", []string{"prime", "composite, not prime"}},
+		{"start at 1, add 3", "1, 4, 7, 10, 13, 16", []string{"1, 4, 7, 10, 13", "1, 4, 7, 10, 13, 17", "4, 7, 10, 13, 16, 19"}},
+		{"start at 3, × 2, 4 terms", "3, 6, 12, 24", []string{"3, 6, 9, 12"}},
+		{"rule × 3 for 1; 2; 5", "3, 6, 15", []string{"4, 5, 8"}},
+		{"estimate 398 + 17 to the nearest 10", "about 420", []string{"about 415", "about 410"}},
+		{"fact family of 8 + 3", "8 + 3 = 11, 3 + 8 = 11, 11 − 3 = 8, 11 − 8 = 3", []string{"8 + 3 = 11, 3 + 8 = 11, 11 − 3 = 8, 11 − 8 = 4", "8 + 3 = 11"}},
+		{"ways to make 5", "0 + 5, 1 + 4, 2 + 3", []string{"0 + 5, 1 + 4", "0 + 5, 1 + 4, 2 + 2"}},
+		{"first 3 multiples of 7", "7, 14, 21", []string{"0, 7, 14", "7, 14"}},
+		{"common multiples of 4 and 6", "12, 24, 36, and so on; the least is 12", []string{"24, 48, 72, and so on; the least is 24", "12, 24, and so on; the least is 12"}},
+		{"common factors of 12 and 18", "1, 2, 3, 6; the greatest is 6", []string{"1, 2, 3; the greatest is 3", "1, 2, 3, 6; the greatest is 3"}},
 	}
 	var list []arithmetic.Problem
 	var opinions []struct{ Fraction, Decimal opinion }

@@ -23,7 +23,7 @@ import (
 // cross the three differ by up to 32 levels, and in hatching by up to 51.
 const (
 	differ = 36   // levels by which no more than a few places may differ
-	few    = 60   // pixels, of some 300,000
+	few    = 100  // pixels, of some 300,000: the edges of a hundred counters
 	fewInk = 2000 // with hatching, whose crossings Chromium leaves lighter
 	never  = 60   // levels by which no place may differ
 )

@@ -130,7 +130,7 @@ func saysAnswer(p Picture, text string) bool {
 		}
 		return true
 	}
-	if a.Remainder > 0 && !says(text, arithmetic.Grouped(a.Remainder)) {
+	if left := arithmetic.Grouped(a.Remainder); a.Remainder > 0 && !saysAny(text, []string{"remainder " + left, left + " left", left + " is left", left + " are left", "r " + left}) {
 		return false
 	}
 	if a.Number.Value.Sign() == 0 && says(text, "no") {
