@@ -66,8 +66,8 @@ func (s sight) places() (list []place, box measure.Box) {
 // columns, of those that stay and of those that are gone.
 func (s sight) readLines(h heap) error {
 	list, box := s.places()
-	if len(list) == 0 {
-		return nil // an area to scale
+	if len(list) == 0 || s.unscaled() {
+		return nil // an area, or a bar for each row
 	}
 	rows, cols := map[int][]place{}, map[int][]place{}
 	for _, p := range list {

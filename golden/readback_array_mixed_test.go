@@ -125,7 +125,7 @@ type heap struct {
 }
 
 func (s sight) heap() heap {
-	h := heap{ones: true}
+	h := heap{ones: !s.unscaled()}
 	for _, c := range s.Circles {
 		switch {
 		case s.is(c.Paint, scene.First, scene.Second, scene.Result, scene.Moved):

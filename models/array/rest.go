@@ -120,7 +120,7 @@ func (d *division) loose(s *scene.Scene, n int64, label string) {
 // own where they get one in the end.
 func (d *division) looseCount(n int64) int {
 	if d.more != nil {
-		return int(d.set.Side)
+		return max(int(n), int(d.set.Side))
 	}
 	return int(n)
 }
@@ -165,9 +165,10 @@ func (d *division) layWhole() *division {
 	w.air = 0
 	bare := d.plot
 	bare.x, bare.y, bare.w, bare.h = nil, nil, nil, nil
+	tall := stepsTall - min(200, d.stripsTall()) // the strips stand under it
 	for size := largestCounter; ; size -= 4 {
 		w.plot = bare
-		w.choose(room{height: stepsTall, size: size, plain: d.look != inCounters, right: d.namesRight()})
+		w.choose(room{height: tall, size: size, plain: d.look != inCounters, right: d.namesRight()})
 		w.wait = waiting{across: 10, step: w.size + max(6, w.size/5), gap: 12}
 		if w.look != inCounters {
 			w.wait = waiting{across: 20, step: w.plot.step}
@@ -175,7 +176,7 @@ func (d *division) layWhole() *division {
 		if w.look > inSquares {
 			w.wait.bowl = true
 		}
-		if w.look != inCounters || size <= 24 || w.box().H+w.waitTall(int(d.read.Left)) <= stepsTall {
+		if w.look != inCounters || size <= 24 || w.box().H+w.waitTall(int(d.read.Left)) <= tall {
 			break
 		}
 	}

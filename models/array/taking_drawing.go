@@ -71,6 +71,11 @@ func (p *plot) at(row, col int) scene.Point {
 // boxOf is the room of a region, which lies within one part.
 func (p *plot) boxOf(r region) scene.Box {
 	from := p.at(r.row, r.col)
+	if p.look == inSketch { // a bar for each row, as many units long as it holds, or a multiple
+		cols, wide := int(sumOf(p.cols)), p.width()
+		x := p.x[0] + r.col*wide/cols
+		return scene.Box{X: x, Y: from.Y, W: r.cols * wide / cols, H: r.rows * p.rise}
+	}
 	return scene.Box{X: from.X, Y: from.Y, W: r.cols * p.step, H: r.rows * p.rise}
 }
 
@@ -95,6 +100,8 @@ func (p *plot) things(s *scene.Scene, r region, it scene.Item) {
 		return
 	case inSquares:
 		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: r.cols, Rows: r.rows}
+	case inSketch:
+		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: 1, Rows: r.rows}
 	default:
 		it.Shape = scene.Grid{X: b.X, Y: b.Y, W: b.W, H: b.H, Cols: 1, Rows: 1}
 	}
@@ -129,6 +136,9 @@ func (a *taking) draw(s *scene.Scene, counted, taken bool) {
 		if taken {
 			a.strike(s, r)
 		}
+	}
+	if a.look == inScale {
+		a.tens(s, a.box(), scene.Always)
 	}
 	a.named(s, taken)
 	a.counted(s, counted, taken)
@@ -173,14 +183,16 @@ func (a *taking) named(s *scene.Scene, taken bool) {
 	case arithmetic.LastOnes:
 		a.rowsBeside(s, caption{words: arithmetic.Grouped(a.lay.Rows)})
 	case arithmetic.FirstRows:
-		if a.lay.Rest == 0 {
+		if a.lay.Rest == 0 && (!taken || a.outerRows) {
 			a.rowsBeside(s, caption{words: arithmetic.Grouped(a.lay.Rows)})
 		}
 		if taken {
 			a.beside(s, a.y[0], a.y[0]+a.h[0], "", caption{words: arithmetic.Grouped(a.take.Count)})
 		}
 	default:
-		a.rowsBeside(s, caption{words: arithmetic.Grouped(a.lay.Rows)})
+		if !taken || a.outerRows {
+			a.rowsBeside(s, caption{words: arithmetic.Grouped(a.lay.Rows)})
+		}
 		if taken {
 			a.beside(s, a.y[0], a.y[0]+a.h[0], "", caption{words: arithmetic.Grouped(a.take.Kept)})
 			a.beside(s, a.y[1], a.y[1]+a.h[1], "", caption{words: arithmetic.Grouped(a.take.Count)})
@@ -201,9 +213,8 @@ func (a *taking) counted(s *scene.Scene, counted, taken bool) {
 		t.Anchor, t.X, t.Y = scene.Left, b.Right()+bandEdge+outside, end.Y+end.H/2
 		if a.take.Lines == arithmetic.LastCols {
 			t.Anchor, t.X, t.Y = scene.Centre, end.X+end.W/2, b.Bottom()+8+factsTall/2
-			t = telling.OnPaper(t)
 		}
-		less.Shape = t
+		less.Shape = telling.OnPaper(t)
 		s.Add(less)
 	}
 	switch {
@@ -218,7 +229,8 @@ func (a *taking) counted(s *scene.Scene, counted, taken bool) {
 		x := b.X + b.W/2
 		if a.take.Lines == arithmetic.LastCols {
 			first := a.boxOf(kept[0])
-			x = first.X + first.W/2
+			// Beside a low array stand the names of its rows.
+			x = max(first.X+first.W/2, b.X+scene.Advance(a.productName(arithmetic.Grouped(a.term.Total)), scene.Middle, true)/2)
 		}
 		a.write(s, scene.Result, x, b.Bottom()+8+factsTall/2, scene.Centre, scene.Middle, scene.ShownOnly, a.productName(arithmetic.Grouped(a.term.Total)))
 		a.write(s, scene.Hidden, x, b.Bottom()+8+factsTall/2, scene.Centre, scene.Middle, scene.HiddenOnly, a.productName("?"))
