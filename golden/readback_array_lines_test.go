@@ -66,6 +66,9 @@ func (s sight) places() (list []place, box measure.Box) {
 // columns, of those that stay and of those that are gone.
 func (s sight) readLines(h heap) error {
 	list, box := s.places()
+	if s.unscaled() {
+		return s.readBarLines()
+	}
 	if len(list) == 0 {
 		return nil // an area to scale
 	}
@@ -122,6 +125,56 @@ func (s sight) readLines(h heap) error {
 	}
 	if !struck {
 		return errors.New("no stroke goes through what is gone")
+	}
+	return nil
+}
+
+// readBarLines: of an array with a bar for each row, all bars lie one under
+// another below their bracket, and the numbers beside them are those of the rows,
+// of those that stay and of those that are gone.
+func (s sight) readBarLines() error {
+	var all measure.Box
+	rise, there := 0, 0
+	for i, f := range s.pieces() {
+		if i == 0 {
+			all = f.Box
+		}
+		if f.Rows() == 0 {
+			return fmt.Errorf("the bars at %v are not alike", f.Box)
+		}
+		all = around(all, f.Box)
+		rise = f.H / f.Rows()
+	}
+	if rise == 0 {
+		return errors.New("there is no bar")
+	}
+	for _, f := range s.pieces() {
+		if f.H%rise != 0 {
+			return fmt.Errorf("a bar is %d high and others %d", f.H, rise)
+		}
+		there += f.H / rise
+	}
+	gone := 0
+	for _, r := range s.Rects {
+		if s.ghost(r.Paint) {
+			all = around(all, r.Box)
+			gone += r.H / rise
+		}
+	}
+	if err := s.bracketed(measure.Face{Rect: measure.Rect{Box: all}}); err != nil {
+		return err
+	}
+	rows := all.H / rise
+	names := []int{rows, gone, there}
+	for _, m := range s.bare() {
+		if m.X > all.X {
+			continue
+		}
+		at := slices.Index(names, int(m.Value.Num().Int64()))
+		if at < 0 {
+			return fmt.Errorf("%s is written beside %d rows, %d of them gone", m.Value.RatString(), rows, gone)
+		}
+		names = slices.Delete(names, at, at+1) // each stands there once
 	}
 	return nil
 }

@@ -57,27 +57,6 @@ func readArray(s sight, t problems.Truth) error {
 	return s.compareArray(r, t)
 }
 
-// readNoLine: where there are too few for one line, all are left over, drawn one by
-// one or in a bowl.
-func (s sight) readNoLine(t problems.Truth) error {
-	n := int64(0)
-	for _, f := range s.pieces() {
-		n += int64(f.Cells())
-	}
-	for _, c := range s.Circles {
-		if s.is(c.Paint, scene.First) {
-			n++
-		}
-	}
-	if !s.Says(t.Remainder.String() + " left over") {
-		return errors.New("what is left over has no number")
-	}
-	if n == 0 && s.bowl() {
-		return nil
-	}
-	return agree("what is left over", whole(n), t.Numbers[0])
-}
-
 // counters are the circles. Those that lie apart are lighter than those in rows.
 func (s sight) counters() (r rectangle, ok bool) {
 	var inside []measure.Circle

@@ -35,7 +35,6 @@ type blockPlaces struct {
 const (
 	blockEdge  = 10 // from the things to the edge of the surface under them
 	blockApart = 14 // between two surfaces
-	blockNames = 84 // for the number of rows beside the first block
 	blockTop   = 64 // for the length of a row over it
 	blockFoot  = 56 // for the number of blocks under them all
 	rowRise    = 6  // between two rows of counters
@@ -45,7 +44,7 @@ const (
 // squared paper, else as a sketch.
 func (p *blockPlaces) laidIn(area scene.Box, largest int) {
 	const least, leastSquare, mostCounters = 18, 6, 240
-	avail, high := area.W-blockNames, area.H-blockTop-blockFoot
+	avail, high := area.W-p.rowsRoom(), area.H-blockTop-blockFoot
 	best := 0
 	for k := int(p.Blocks.Blocks); k >= 1; k-- {
 		lines := (int(p.Blocks.Blocks) + k - 1) / k
@@ -76,6 +75,12 @@ func (p *blockPlaces) laidIn(area scene.Box, largest int) {
 	p.put(area)
 }
 
+// rowsRoom is the room for the number of rows beside the first block.
+func (p *blockPlaces) rowsRoom() int {
+	wide := max(scene.Advance(rowsName, scene.Small, false), scene.Advance(arithmetic.Grouped(p.Rows), scene.Middle, true))
+	return wide + toName + braceDeep + toBrace
+}
+
 // sketch makes blocks of one size, whatever they hold.
 func (p *blockPlaces) sketch(avail, high int) {
 	const most, tall = 6, 110
@@ -89,8 +94,8 @@ func (p *blockPlaces) sketch(avail, high int) {
 func (p *blockPlaces) put(area scene.Box) {
 	lines := (int(p.Blocks.Blocks) + p.perLine - 1) / p.perLine
 	w := p.perLine*(p.wide+2*blockEdge) + (p.perLine-1)*blockApart
-	p.left = area.X + blockNames + (area.W-blockNames-w)/2
-	if middle := area.X + (area.W-w)/2; middle >= area.X+blockNames {
+	p.left = area.X + p.rowsRoom() + (area.W-p.rowsRoom()-w)/2
+	if middle := area.X + (area.W-w)/2; middle >= area.X+p.rowsRoom() {
 		p.left = middle
 	}
 	p.top = area.Y + blockTop

@@ -163,3 +163,19 @@ func (d *division) empties(s *scene.Scene) {
 		}
 	}
 }
+
+// told describes the whole story.
+func (d *division) told() scene.Telling {
+	var desc scene.Telling
+	switch {
+	case d.cut != nil:
+		_, _, _, desc = d.said.Cut(*d.cut, d.read, d.lines)
+	case len(d.trades) > 0:
+		_, _, _, desc = d.said.Traded(d.trades[len(d.trades)-1], d.trades, d.read, d.lines)
+	case d.more != nil:
+		_, _, _, desc = d.said.More(*d.more, d.read, d.lines)
+	default:
+		desc = d.said.Story(d.read, d.lines)
+	}
+	return desc
+}

@@ -18,8 +18,9 @@ const (
 	largestRows    = 12  // of a fraction of an amount
 	largestPairs   = 200 // the number whose factors are all shown
 	largestCommon  = 100 // of two numbers
-	mostBlocks     = 12  // of three factors
-	largestFamily  = 20  // the sides of a fact family
+	mostBlocks     = 30  // of three factors, and where they are only sketched
+	mostSketched   = 12
+	largestFamily  = 20 // the sides of a fact family
 )
 
 // fits says why a problem has no array: [telling.NotMine] where another kind of
@@ -70,7 +71,7 @@ func bounded(p arithmetic.Problem, m arithmetic.Move) error {
 	case arithmetic.FindArrays:
 		return words.ArrayTooManyPairs(m.Number, largestCommon)
 	case arithmetic.LayBlocks:
-		return words.ArrayTooManyBlocks(m.Blocks, mostBlocks, largestFactor)
+		return words.ArrayTooManyBlocks(m.Blocks.Blocks, mostBlocks, largestFactor, m.Rows, m.Cols)
 	}
 	return nil
 }
@@ -85,10 +86,10 @@ func roomy(w arithmetic.Working) error {
 	case arithmetic.LayLines:
 		a := &taking{}
 		a.read(w)
-		if max(first.Rows, first.Cols) > 200 {
-			return words.ErrArrayTakingLarge
+		if max(first.Rows, first.Cols) > largestFactor {
+			return words.ArrayTooLarge(largestFactor, first.Rows, first.Cols)
 		}
-		if a.plan(); a.look == inSketch || a.look == inScale && first.Rest > 0 {
+		if a.plan(); !a.fits() {
 			return words.ErrArrayTakingLarge
 		}
 	case arithmetic.LayTerms:
@@ -107,6 +108,11 @@ func roomy(w arithmetic.Working) error {
 			if a.place(); !a.fits() {
 				return words.ErrArrayBlocksLarge
 			}
+			return nil
+		}
+		a := &threeFactors{}
+		if a.plan(w); a.look == inSketch {
+			return words.ArrayTooManyBlocks(first.Blocks.Blocks, mostSketched, largestFactor, first.Rows, first.Cols)
 		}
 	}
 	return nil

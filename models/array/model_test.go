@@ -155,7 +155,7 @@ func TestAClaimOfProductsDrawsBothSides(t *testing.T) {
 }
 
 func TestStepsOfAnArrayKeepOneScale(t *testing.T) {
-	for _, p := range problems() {
+	for _, p := range append(problems(), mixed()...) {
 		if Model.Fits(p) != nil {
 			continue
 		}

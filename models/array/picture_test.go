@@ -13,7 +13,7 @@ import (
 
 func TestEveryArrayKeepsItsLabelsApartAndOnThePaper(t *testing.T) {
 	told := 0
-	for _, p := range problems() {
+	for _, p := range append(problems(), mixed()...) {
 		if Model.Fits(p) != nil {
 			continue
 		}

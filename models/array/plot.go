@@ -40,6 +40,7 @@ type plot struct {
 	y, h       []int   // top edge and height of every part of the rows
 	outer      bool    // whether columns in parts are named whole too, over their names
 	outerRows  bool    // likewise rows
+	oneNamed   bool    // only one of the parts of the rows has its number beside it
 	down       int     // how much lower than plotTop the array begins
 	step, rise int     // of counters and crates: from one to the next along a row, and from row to row
 	size       int     // of counters: the diameter; of crates: the height
@@ -168,7 +169,7 @@ func (p *plot) legible() bool {
 			return false
 		}
 	}
-	for i := 1; i < len(p.rows); i++ {
+	for i := 1; i < len(p.rows) && !p.oneNamed; i++ {
 		if p.h[i-1]+p.h[i] < 2*tall+4 {
 			return false
 		}

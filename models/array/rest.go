@@ -65,72 +65,6 @@ func (d *division) bowl(s *scene.Scene, n int64, label string) {
 // single squares.
 const looseMost = 20
 
-// check writes, where everything waited before, that the rows and what is left over
-// are the total again.
-func (d *division) check(s *scene.Scene) {
-	const air = 30
-	if d.wait.bowl || d.read.Found == 0 {
-		return
-	}
-	rows, cols := number(d.set.Side), telling.Count(d.read.Found, scene.Result)
-	if d.set.Grouping {
-		rows, cols = cols, rows
-	}
-	line := telling.Join(number(d.set.Total), "=", rows, "×", cols)
-	if d.read.Left > 0 {
-		line = telling.Join(line, "+", telling.Count(d.read.Left, scene.First))
-	}
-	b := d.box()
-	from := b.Right() + bandEdge + air
-	if len(d.lines) > 0 {
-		from += d.namesRight()
-	}
-	room := scene.PaperW - scene.Margin - from
-	t := scene.Text{X: from + room/2, Y: b.Y + b.H/2, Size: scene.Middle, Bold: true, Runs: line.Runs()}
-	if t.Width() > room {
-		t.Size = scene.Small
-	}
-	if t.Width() > room {
-		return
-	}
-	t.Y = max(t.Y, d.wait.y+d.waitTall(int(max(d.read.Left, 1)))+air)
-	if low := len(d.lines) > 0 && t.Box().Bottom() > b.Bottom(); low || t.Y+t.Size > d.stepFoot()-d.stripsTall()-scene.Margin/2 {
-		return
-	}
-	s.Add(scene.Item{Shape: t, When: scene.ShownOnly})
-}
-
-const (
-	looseAcross = 28
-	looseStep   = 34
-	looseGap    = 12 // after every five
-)
-
-// loose draws a few that are left, large enough to be counted, with their name
-// over them.
-func (d *division) loose(s *scene.Scene, n int64, label string) {
-	s.Add(telling.Text(scene.First, scene.PaperW/2, d.wait.y+restNames/2-8, scene.Small, label))
-	for k := range int(n) {
-		at := d.looseSeat(k, d.looseCount(n))
-		s.Add(worth(scene.Item{Shape: scene.Circle{X: at.X, Y: at.Y, R: looseAcross / 2}, Role: scene.First, Of: d.of}, 1))
-	}
-}
-
-// looseCount is how many places a line of loose ones has: those of a line of its
-// own where they get one in the end.
-func (d *division) looseCount(n int64) int {
-	if d.more != nil {
-		return int(d.set.Side)
-	}
-	return int(n)
-}
-
-// looseSeat is the middle of the k-th place of so many.
-func (d *division) looseSeat(k, of int) scene.Point {
-	wide := of*looseStep + (of-1)/5*looseGap
-	return scene.Point{X: scene.PaperW/2 - wide/2 + k*looseStep + k/5*looseGap + looseStep/2, Y: d.wait.y + restNames + looseAcross/2}
-}
-
 // restSquares draws squares that wait in full rows and one that is not full, to
 // the scale of the array.
 func (d *division) restSquares(s *scene.Scene, x, y, across, n int) {
@@ -165,9 +99,10 @@ func (d *division) layWhole() *division {
 	w.air = 0
 	bare := d.plot
 	bare.x, bare.y, bare.w, bare.h = nil, nil, nil, nil
+	tall := stepsTall - min(200, d.stripsTall()) // the strips stand under it
 	for size := largestCounter; ; size -= 4 {
 		w.plot = bare
-		w.choose(room{height: stepsTall, size: size, plain: d.look != inCounters, right: d.namesRight()})
+		w.choose(room{height: tall, size: size, plain: d.look != inCounters, right: d.namesRight()})
 		w.wait = waiting{across: 10, step: w.size + max(6, w.size/5), gap: 12}
 		if w.look != inCounters {
 			w.wait = waiting{across: 20, step: w.plot.step}
@@ -175,7 +110,7 @@ func (d *division) layWhole() *division {
 		if w.look > inSquares {
 			w.wait.bowl = true
 		}
-		if w.look != inCounters || size <= 24 || w.box().H+w.waitTall(int(d.read.Left)) <= stepsTall {
+		if w.look != inCounters || size <= 24 || w.box().H+w.waitTall(int(d.read.Left)) <= tall {
 			break
 		}
 	}
@@ -240,22 +175,6 @@ func (d *division) wholeDivision() *scene.Scene {
 	}
 	telling.Equation(s, bottom, d.asked, line)
 	return s
-}
-
-// told describes the whole story.
-func (d *division) told() scene.Telling {
-	var desc scene.Telling
-	switch {
-	case d.cut != nil:
-		_, _, _, desc = d.said.Cut(*d.cut, d.read, d.lines)
-	case len(d.trades) > 0:
-		_, _, _, desc = d.said.Traded(d.trades[len(d.trades)-1], d.trades, d.read, d.lines)
-	case d.more != nil:
-		_, _, _, desc = d.said.More(*d.more, d.read, d.lines)
-	default:
-		desc = d.said.Story(d.read, d.lines)
-	}
-	return desc
 }
 
 // askedLeast is the least height of what is asked.

@@ -28,7 +28,7 @@ func (p *plot) cellsWide(size, edge int) []int {
 	for j, c := range p.cols {
 		wide := scene.Advance(arithmetic.Grouped(c), scene.Middle, true) + 2*apart
 		for k := j; k < len(p.parts); k += len(p.cols) {
-			wide = max(wide, scene.Advance(arithmetic.Grouped(p.parts[k]), size, true)+2*edge+apart)
+			wide = max(wide, scene.Advance(arithmetic.Grouped(p.parts[k]), size, size == scene.Middle)+2*edge+apart) // small names are not bold
 		}
 		widths = append(widths, wide)
 	}

@@ -155,7 +155,53 @@ func (a *taking) plan() {
 		free.right = 0
 	}
 	free.plain = a.lay.Rows*a.lay.Cols > 240
+	a.oneNamed = m.Lines == arithmetic.FirstRows
 	a.choose(free)
+	if a.look == inSketch || a.look == inScale && a.lay.Rest > 0 {
+		a.bars(free)
+	}
+}
+
+// bars draws every row as a bar of the same length. Where a row is taken in part,
+// or is not full, the bar has as many units, or a multiple of them.
+func (a *taking) bars(free room) {
+	const most, high, low, least = 12, 48, 30, 12
+	rows, cols := sumOf(a.rows), int(a.lay.Cols)
+	whole := a.lay.Rest == 0 && (a.take.Lines == arithmetic.FirstRows || a.take.Lines == arithmetic.LastRows)
+	avail := scene.PaperW - 2*scene.Margin - a.nameRoom() - free.right
+	wide := avail / cols * cols
+	if whole {
+		wide = avail
+	}
+	thinnest := int(max(a.lay.Rest, 1)) * wide / cols
+	switch some := int(a.take.Each) % cols; a.take.Lines {
+	case arithmetic.LastCols:
+		thinnest = int(a.take.Count) * wide / cols
+	case arithmetic.LastOnes:
+		thinnest = min(some, cols-some) * wide / cols
+	}
+	if a.look = inSketch; wide == 0 || rows > most || !whole && thinnest < least {
+		a.x = nil
+		return
+	}
+	a.rise = max(low, min(high, free.height/int(rows)))
+	a.h, a.w = nil, nil
+	for _, r := range a.rows {
+		a.h = append(a.h, int(r)*a.rise)
+	}
+	for _, c := range a.cols {
+		a.w = append(a.w, int(c)*wide/cols)
+	}
+	a.place(scene.Margin + a.nameRoom() + (avail-wide)/2)
+}
+
+// fits reports whether the array has room on the paper.
+func (a *taking) fits() bool {
+	if len(a.x) == 0 {
+		return false
+	}
+	// The names of two parts of the rows beside each other.
+	return a.take.Lines != arithmetic.LastRows || a.h[0]+a.h[1] >= 2*lineTall+4
 }
 
 // lessName is what stands beside the lines that are taken away.

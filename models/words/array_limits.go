@@ -125,18 +125,18 @@ func ArrayTooWide(m arithmetic.LayArrays, mostRows, mostCols int64) error {
 
 // The reasons why a mixed expression has no array.
 var (
-	ErrArrayTakingLarge = errors.New("what is taken away is shown in an array of up to 200 rows of 200, in full rows from 60 up; use smaller numbers")
+	ErrArrayTakingLarge = errors.New("what is taken away is shown in up to 60 rows of 60, or in up to 12 longer rows; use smaller numbers")
 	ErrArrayTermsLarge  = errors.New("two arrays stand beside each other up to 12 rows of 20; work each of them by itself")
 	ErrArrayBlocksLarge = errors.New("two sides of three factors are compared up to 240 counters each; use smaller numbers")
 	ErrArrayDecimalRows = errors.New("a part of a row is told as a fraction; ask for a mixed number")
-	ErrArrayNothing     = errors.New("there would be nothing to lay out, or nothing left; use numbers that leave some")
+	ErrArrayNothing     = errors.New("with a 0 in it, or with nothing left, there is nothing to lay out; use numbers that leave some")
 	ErrArrayEndless     = errors.New("the decimal does not end within three places; ask for a mixed number")
 )
 
-// ArrayTooManyBlocks bounds three factors.
-func ArrayTooManyBlocks(b arithmetic.Blocks, most, largest int64) error {
-	if b.Blocks > most {
-		return fmt.Errorf("three factors are shown as up to %d blocks, and %s is more; put the smallest number first", most, g(b.Blocks))
+// ArrayTooManyBlocks bounds the blocks of three factors, and their sides.
+func ArrayTooManyBlocks(blocks, most, largest int64, sides ...int64) error {
+	if blocks > most {
+		return fmt.Errorf("three factors of this size are shown as up to %d blocks, and %s is more; put the smallest number first", most, g(blocks))
 	}
-	return ArrayTooLarge(largest, b.Rows, b.Cols)
+	return ArrayTooLarge(largest, sides...)
 }
