@@ -48,7 +48,7 @@ func (m *mat) lay(s *scene.Scene, power, band int, from, to int64, as laid) {
 // layMany draws pieces of one place, what is alike together: the sides of the
 // cubes before their fronts.
 func (m *mat) layMany(s *scene.Scene, power int, rooms []scene.Box, as laid) {
-	if as.framed || power < 3 {
+	if power < 3 {
 		for _, room := range rooms {
 			m.layIn(s, power, room, as)
 		}
@@ -70,7 +70,7 @@ func (m *mat) layMany(s *scene.Scene, power int, rooms []scene.Box, as laid) {
 
 // layIn draws one piece in its room.
 func (m *mat) layIn(s *scene.Scene, power int, room scene.Box, as laid) {
-	if as.framed {
+	if as.framed && power < 3 { // round a cube it would cut through the one beside it
 		dx, _ := m.gaps(power)
 		s.Draw(as.role, scene.Outline, roundRooms([]scene.Box{room}, min(dx/2, 5)))
 	}

@@ -83,7 +83,7 @@ func layMat(d demand) mat {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
 			fits := m.place(d)
 			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
-				w := perCell*cell + perDimCell*min(cell, clearCell) - height
+				w := perCell*cell + perDimCell*min(cell, clearCell) - height*(len(d.slots)+1)/2
 				if perRow[0] == 5 {
 					w += perFive
 				}
@@ -208,7 +208,7 @@ func (m *mat) size(power int) (w, h int) {
 
 // gaps are the distances between two pieces of a place, sideways and downwards.
 func (m *mat) gaps(power int) (dx, dy int) {
-	near, far := max(6, (m.cell+1)/2), max(10, m.cell*2/3)
+	near, far := max(5, (m.cell+1)/2), max(7, m.cell*2/3)
 	if m.tight {
 		near, far = max(3, (m.cell+1)/2), max(5, m.cell*2/3)
 	}
@@ -249,6 +249,9 @@ func (m *mat) slot(power, band, i int) scene.Box {
 	dx, dy := m.gaps(power)
 	col, row := i%m.perRow[power], i/m.perRow[power]
 	x, y := m.left[power]+col*(w+dx), row*(h+dy)
+	if power == 3 {
+		x -= col * m.depth() // the front of a cube hides the side of the one before it
+	}
 	if m.perRow[power] > 6 {
 		x += col / 5 * m.fiveGap()
 	}
