@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"modeler/arithmetic"
+	"modeler/golden/measure"
 	"modeler/golden/problems"
 )
 
@@ -47,7 +48,7 @@ func stepsOfFloor(steps []sight, t problems.Truth) error {
 			return fmt.Errorf("step %d: the boxes hold %v", i+1, boxes)
 		}
 		if kind != arithmetic.Expression || i >= len(t.Numbers) {
-			if err := g.readLabels(g.solid); err != nil {
+			if err := g.readLabels(func(f measure.Face) bool { return g.solid(f) || g.hollow(f) }); err != nil {
 				return fmt.Errorf("step %d: %w", i+1, err)
 			}
 		}
