@@ -60,13 +60,15 @@ func (d *Dealer) factor() arithmetic.Number {
 func (d *Dealer) division() arithmetic.Problem {
 	b := 1 + d.Int64N(12)
 	a := b * d.Int64N(13)
-	switch d.IntN(5) {
+	switch d.IntN(6) {
 	case 0:
 		a += d.Int64N(b)
 	case 1:
 		a = 10 + d.Int64N(990)
 	case 2:
 		a, b = d.upTo(4), 1+d.Int64N(99)
+	case 3:
+		a, b = d.upTo(4), 1+d.Int64N(9)
 	}
 	p := one(arithmetic.Division, arithmetic.Divide, arithmetic.Int(a), arithmetic.Int(b))
 	p.Grouping = d.IntN(2) == 0

@@ -65,11 +65,13 @@ func (k *gathering) layOut(w arithmetic.Working) bool {
 	return ok
 }
 
-// lie draws what is still in the boxes and what lies on the mat. In the place that
-// has just been gathered the new pieces have moved, and ghosts are in the boxes.
+// lie draws what is in the boxes and what lies on the mat. What has been gathered
+// leaves empty outlines in the boxes, so that each still shows its number, and in
+// the place that has just been gathered the pieces on the mat have moved.
 func (k *gathering) lie(s *scene.Scene, now int) {
+	k.name(s)
 	k.fill(s, func(power int) bool { return !k.out[power] }, func(as laid) laid { return as })
-	k.fill(s, func(power int) bool { return power == now }, func(laid) laid { return ghost })
+	k.fill(s, func(power int) bool { return k.out[power] }, laid.empty)
 	for power := k.floor.top; power >= 0; power-- {
 		as := gathered
 		if power == now {

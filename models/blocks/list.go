@@ -24,20 +24,17 @@ func tellListed(p arithmetic.Problem) telling.Telling {
 			for i := move.Nth + 1; i < len(all); i++ {
 				k.boxes[i].counts = arithmetic.Counts{}
 			}
-			k.name(shown)
 			k.lie(shown, -1)
 			k.boxes = all
 			desc = words.BlocksDescNumbers(numbers[:move.Nth+1])
 			step.Title, step.Hands, step.Ask = words.BlocksLayBox(move)
 		case arithmetic.GatherPlace:
 			k.gather(shown, move.Power, move.Sum)
-			k.name(shown)
 			hide = hide || move.Last
 			desc = words.Sentences(k.desc, words.BlocksGatheredPlace(move.Power, move.Sum), words.BlocksDescGathered(move.On, k.floor.top))
 			step.Title, step.Hands, step.Ask = words.BlocksGather(move)
 		case arithmetic.TradeTens:
 			k.trade(shown, move)
-			k.name(shown)
 			desc = words.Sentences(words.BlocksTradedTens(move), words.BlocksDescGathered(move.On, k.floor.top))
 			step.Title, step.Hands, step.Ask = words.BlocksTradeTens(move)
 		case arithmetic.ReadOff:

@@ -83,7 +83,7 @@ func layMat(d demand) mat {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
 			fits := m.place(d)
 			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
-				w := perCell*cell + perDimCell*min(cell, clearCell) - height
+				w := perCell*cell + perDimCell*min(cell, clearCell) - height*(len(d.slots)+1)/2
 				if perRow[0] == 5 {
 					w += perFive
 				}
@@ -191,66 +191,3 @@ func (m *mat) bottom() int { return m.trays[0].Bottom() }
 // depth is how far the back of a cube is drawn behind its front, to the right
 // and up: half of the edge, slantwise.
 func (m *mat) depth() int { return m.cell * 7 / 2 }
-
-// size is the room of one piece: a one is 1 cell, a ten 10 cells, a hundred 10
-// by 10, a thousand the same with its depth.
-func (m *mat) size(power int) (w, h int) {
-	switch power {
-	case 0:
-		return m.cell, m.cell
-	case 1:
-		return m.cell, 10 * m.cell
-	case 2:
-		return 10 * m.cell, 10 * m.cell
-	}
-	return 10*m.cell + m.depth(), 10*m.cell + m.depth()
-}
-
-// gaps are the distances between two pieces of a place, sideways and downwards.
-func (m *mat) gaps(power int) (dx, dy int) {
-	near, far := max(6, (m.cell+1)/2), max(10, m.cell*2/3)
-	if m.tight {
-		near, far = max(3, (m.cell+1)/2), max(5, m.cell*2/3)
-	}
-	switch power {
-	case 0:
-		return near, near
-	case 1:
-		return near, far
-	}
-	return far, far
-}
-
-// fiveGap sets the fives of a long row apart.
-func (m *mat) fiveGap() int {
-	if m.tight {
-		return max(3, m.cell*2/3)
-	}
-	return max(6, m.cell)
-}
-
-func (m *mat) blockWidth(power, count int) int {
-	if count == 0 {
-		return 0
-	}
-	return m.slot(power, 0, min(count, m.perRow[power])-1).Right() - m.left[power]
-}
-
-func (m *mat) blockHeight(power, count int) int {
-	_, h := m.size(power)
-	_, dy := m.gaps(power)
-	rows := (count + m.perRow[power] - 1) / m.perRow[power]
-	return rows*h + max(0, rows-1)*dy
-}
-
-// slot is the room of the i-th piece of a place in a band.
-func (m *mat) slot(power, band, i int) scene.Box {
-	w, h := m.size(power)
-	dx, dy := m.gaps(power)
-	col, row := i%m.perRow[power], i/m.perRow[power]
-	x, y := m.left[power]+col*(w+dx), row*(h+dy)
-	if m.perRow[power] > 6 {
-		x += col / 5 * m.fiveGap()
-	}
-	return scene.Box{X: x, Y: m.starts[band][power] + y, W: w, H: h}
-}

@@ -23,7 +23,6 @@ func tellMultiplied(p arithmetic.Problem) telling.Telling {
 		var line notation.Line
 		switch move := move.(type) {
 		case arithmetic.LayGroups:
-			k.name(shown)
 			k.lie(shown, -1)
 			step.Title, step.Hands, step.Ask = words.BlocksLayGroups(p, move)
 		case arithmetic.MultiplyPlace:

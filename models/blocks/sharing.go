@@ -139,7 +139,7 @@ func (k *sharing) lie(s *scene.Scene, shared, traded int) {
 	}
 	k.counts(s, max(shared, traded))
 	role := scene.Result
-	if shared >= 0 {
+	if shared >= 0 && k.given[shared] > 0 {
 		role = scene.Moved
 	}
 	if k.given != (arithmetic.Counts{}) {

@@ -21,7 +21,7 @@ func column() Block {
 }
 
 func TestMathMLIsWellFormedAndEscaped(t *testing.T) {
-	for _, b := range []Block{column(), Lines(Line{F("3", "4", scene.First), S("<"), N("5 & more", scene.Second)}), Lines(Line{W("a")}, Line{W("b")})} {
+	for _, b := range []Block{column(), divided(), Lines(Line{F("3", "4", scene.First), S("<"), N("5 & more", scene.Second)}), Lines(Line{W("a")}, Line{W("b")})} {
 		d := xml.NewDecoder(strings.NewReader(b.MathML()))
 		depth := 0
 		for {
@@ -41,6 +41,32 @@ func TestMathMLIsWellFormedAndEscaped(t *testing.T) {
 		}
 		if depth != 0 || b.MathML() == "" {
 			t.Errorf("unbalanced: %s", b.MathML())
+		}
+	}
+}
+
+// divided is 7 ÷ 3 as it is written in the US, with an equation beside it.
+func divided() Block {
+	return Block{Columns: true, Lines: []Line{
+		{{}, {}, N("2", scene.Result)},
+		{N("3", scene.Second), S(")"), {Text: "7", Role: scene.First, Over: true}},
+		{{}, S("−"), N("6", scene.First)},
+		{{}, {}, {Text: "1", Role: scene.First, Over: true}},
+	}, Beside: []Line{{N("3", scene.Second), S("×"), N("2", scene.Result), S("="), N("6", scene.First)}}}
+}
+
+func TestRulesRunOverTheirCellsOnly(t *testing.T) {
+	if got, want := divided().Text(), "    2\n    ─\n3 ) 7\n  − 6\n    ─\n    1\n\n3 × 2 = 6"; got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	ruled := Block{Columns: true, Lines: []Line{{{Text: "1", Over: true}, {Text: "12", Over: true}, {Text: "3"}}}}
+	if got, want := ruled.Text(), "────\n1 12 3"; got != want {
+		t.Errorf("got\n%s\nwant\n%s", got, want)
+	}
+	m := divided().MathML()
+	for _, want := range []string{`<mtd class="over"><mn class="first">7</mn></mtd>`, `<mtd><mn class="first">6</mn></mtd>`, `<mtr><mtd><mrow><mn class="second">3</mn><mo>×</mo>`} {
+		if !strings.Contains(m, want) {
+			t.Errorf("%s is not in %s", want, m)
 		}
 	}
 }
