@@ -29,7 +29,7 @@ var Model = &telling.Model{
 		arithmetic.Comparison,
 	},
 	Examples: []string{
-		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "0.3 + 0.45", "$5.00 − $3.27",
+		"345 + 278", "402 − 178", "402 − 398", "398 + 17", "345 + 19", "73 − 29", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "9 − 5 + 7", "0.3 + 0.45", "1.64 + 1.29", "$5.00 − $3.27",
 		"7/5 + 4/5", "1/2 + 1/3", "2 1/4 − 3/4", "8 + ? = 11", "? + 3 = 11", "5 = ? − 3", "11 − ? = 8",
 		"round 347 to the nearest 10", "round 3,457 to the nearest 1,000", "round 45 to the nearest 10",
 		"3/4", "2 3/4", "0.62", "347", "3/4 = 6/8", "5/8 > 2/3", "compare 0.5 and 1/2", "compare 0.3 and 0.25",
@@ -62,6 +62,7 @@ type plan struct {
 	asked    notation.Line
 	answered notation.Line
 	why      words.Phrase
+	open     bool                             // the hops are not to be drawn to scale
 	uneven   bool                             // the hops are not to scale
 	extra    func(st *story, top, bottom int) // what goes from line to line
 }
@@ -79,11 +80,11 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 	}
 	switch p.Kind {
 	case arithmetic.Addition, arithmetic.Subtraction:
-		return planJumps(p)
+		return unstrained(p, planJumps)
 	case arithmetic.Expression:
-		return planChain(p)
+		return unstrained(p, planChain)
 	case arithmetic.Missing:
-		return planMissing(p)
+		return unstrained(p, planMissing)
 	case arithmetic.Rounding:
 		return planRounding(p)
 	case arithmetic.Show, arithmetic.Ordering:
@@ -95,6 +96,36 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 		return planTrains(p)
 	}
 	return nil, notMine
+}
+
+// unstrained plans a lesson to scale, or not to scale where the names would have
+// to stand too far from what they name.
+func unstrained(p arithmetic.Problem, plans func(arithmetic.Problem, bool) (*plan, error)) (*plan, error) {
+	pl, err := plans(p, false)
+	if err != nil || !pl.strained() {
+		return pl, err
+	}
+	if open, err := plans(p, true); err == nil && !open.strained() {
+		return open, nil
+	}
+	return pl, nil
+}
+
+// strained reports whether a name stands far from what it names, or in a second row
+// that it need not be in, on a line without marks.
+func (pl *plan) strained() bool {
+	const far = 36
+	for _, k := range pl.sketches {
+		if k.mark > 0 {
+			continue // its marks, which are even, are worth more
+		}
+		for _, l := range append(slices.Clone(k.above), k.below...) {
+			if abs(l.centre-l.x) > far || l.row == 1 && l.fixed == 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // notMine says what a number line shows, of a problem that is none of it.
