@@ -41,7 +41,11 @@ func planChain(p arithmetic.Problem, open bool) (*plan, error) {
 		last, sign := i == len(jumps)-1, sign(m)
 		k.hops = append(k.hops, hop{from: s.Count(m.From), to: s.Count(m.To), label: runsOf(sign, m.By), role: scene.Second,
 			of: scene.OfNth(i + 1), worth: m.By.Value, step: i + 1, tells: words.LineTells(m, w.Answer)})
-		k.addStop(k.landing(m, i+1, last, w.Answer))
+		if last && m.To.Value.Equal(start.At.Value) {
+			k.comeHome(m, i+1, w.Answer)
+		} else {
+			k.addStop(k.landing(m, i+1, last, w.Answer))
+		}
 		pl.step(words.LineJump(m, last, w.Answer), jumpLine(m, sign, last))
 	}
 	pl.sketches = []*sketch{k}
@@ -62,6 +66,11 @@ func chainFits(s arithmetic.Scale, first arithmetic.Number, jumps []arithmetic.J
 		}
 		numbers = append(numbers, j.By)
 	}
+	for _, j := range jumps[:len(jumps)-1] {
+		if jumps[len(jumps)-1].To.Value.Equal(j.To.Value) {
+			return errors.New(words.LineSamePlace)
+		}
+	}
 	if overlap(jumps) {
 		return errors.New(words.LineOverlap)
 	}
@@ -77,6 +86,17 @@ func chainFits(s arithmetic.Scale, first arithmetic.Number, jumps []arithmetic.J
 		}
 	}
 	return nil
+}
+
+// comeHome ends a chain on the number that it began with.
+func (k *sketch) comeHome(m arithmetic.Jump, step int, a arithmetic.Answer) {
+	at := k.scale.Count(m.To)
+	for i := range k.stops {
+		if s := &k.stops[i]; s.at == at {
+			s.turn, s.turned = step, scene.Result
+		}
+	}
+	k.stops = append(k.stops, stop{at: at, role: scene.Result, of: scene.OfAnswer, worth: a.Number.Value, dot: true, when: scene.ShownOnly, step: step})
 }
 
 // overlap reports whether two jumps of one direction lie on the same stretch.

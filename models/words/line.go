@@ -35,6 +35,7 @@ const (
 	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
 	LineLongChain     = "a number line has room for a chain of 6 numbers"
 	LineUnlikeChain   = "a number line shows a chain of fractions in the same parts only"
+	LineSamePlace     = "the last jump would end where another has ended before"
 	LineOverlap       = "two of the jumps would lie on each other"
 	LineNoJump        = "a number line shows no jump of 0 in a chain"
 	LineTrainTooFine  = "the hops would be too small to see beside the longest"
