@@ -99,7 +99,21 @@ func (s sight) namesOf(above, y int, jumps []measure.Jump) []signed {
 	if up < len(names) {
 		return append(list, names[up:]...)
 	}
+	if len(list) == 1 && alike(jumps) {
+		return slices.Repeat(list, len(jumps)) // one name for all of a row
+	}
 	return list
+}
+
+// alike reports whether jumps are equally long, in one direction.
+func alike(jumps []measure.Jump) bool {
+	const off = 1
+	for _, j := range jumps {
+		if d := (j.X2 - j.X1) - (jumps[0].X2 - jumps[0].X1); max(d, -d) > off {
+			return false
+		}
+	}
+	return true
 }
 
 // lowNames are the signed numbers below a line, from left to right, that stand under

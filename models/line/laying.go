@@ -107,7 +107,7 @@ func (k *sketch) addStop(s stop) {
 // point and an end, would be too close to tell apart, the line is not to scale.
 func (pl *plan) layPoints(t arithmetic.Stretch, points ...arithmetic.Number) *sketch {
 	sides := endSides(t)
-	if pl.problem.Kind == arithmetic.Rounding {
+	if k := pl.problem.Kind; k == arithmetic.Rounding || k == arithmetic.Estimate {
 		sides = [2]int{max(sides[0], askedSide/2), max(sides[1], askedSide/2)} // its ends are asked for
 	}
 	k := &sketch{ruler: rulerFor(t, sides), mark: t.Mark, long: t.Long, scale: t.Scale, numbered: t.Long, hush: -1}

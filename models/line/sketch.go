@@ -60,8 +60,10 @@ type stop struct {
 	worth       fraction.Fraction
 	dot         bool
 	asked       bool // its name is the answer
+	bold        bool // its name stands out
 	size        int  // of its name; 0 goes by whether it has a point
 	side        int  // -1 when its name stands above the line
+	row         int  // nearRow or farRow, where its name must stand there
 	turn        int  // in this step the name takes another role; 0 for never
 	turned      scene.Role
 	also        []name      // other names of the place
@@ -77,6 +79,10 @@ type gap struct {
 	size     arithmetic.Number
 	side     int // where the band of the shorter one is: -1 above the line, 1 below, 0 on it
 	step     int
+	words    string // beside its size; "" is "more"
+	role     scene.Role
+	of       scene.Of
+	worth    fraction.Fraction
 	covered  bool // something lies on the line there, so that only its brace is drawn
 }
 
@@ -122,8 +128,11 @@ func (k *sketch) arrange() bool {
 		if s.dot || s.size > 0 {
 			size, bold = scene.Middle, s.role == scene.Result
 		}
-		l := &label{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
+		l := &label{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold || s.bold, asked: s.asked,
 			posed: s.posed, turn: s.turn, turned: s.turned, also: s.also, before: s.before, above: s.side < 0, role: s.role, when: s.when, from: s.step, until: s.until}
+		if s.row > 0 {
+			l.fixed = s.row
+		}
 		if k.twoWays {
 			l.start, l.fixed = tickDown+4, farRow
 		}
