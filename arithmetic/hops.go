@@ -8,6 +8,7 @@ var errNotOnLine = errors.New("arithmetic: not a problem for a number line")
 type hop struct {
 	by    int64
 	round bool
+	turn  bool // it goes the other way, since the hop before it went too far
 }
 
 // mostPlaces is how many places are jumped one by one. A longer number is jumped
@@ -48,7 +49,7 @@ func splitJump(s Scale, from, by int64, back bool) []hop {
 		at = from - by + last
 	}
 	if first := bridge(at, last, back); first > 0 && min(first, last-first) >= by/lost {
-		hops = append(hops[:len(hops)-1], hop{first, true}, hop{by: last - first})
+		hops = append(hops[:len(hops)-1], hop{by: first, round: true}, hop{by: last - first})
 	}
 	return hops
 }
@@ -104,7 +105,7 @@ func countUp(from, to int64) []hop {
 			return append(hops, hop{by: to - from})
 		}
 		if next > from {
-			hops = append(hops, hop{next - from, true})
+			hops = append(hops, hop{by: next - from, round: true})
 			from = next
 		}
 	}

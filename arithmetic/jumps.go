@@ -4,6 +4,7 @@ package arithmetic
 type StartAt struct {
 	At    Number
 	Parts []Number    // of the other number, where it is jumped in more than one
+	Less  Number      // what the one part is too much: 19 is jumped as 20 − 1; else 0
 	As    [][2]Number // decimals that are jumped in the places of another, as given and so written: 0.3 is 0.30
 }
 
@@ -12,6 +13,8 @@ type Jump struct {
 	From, By, To Number
 	Back         bool
 	Round        bool // it was chosen to land on a round number: the next ten, the next dollar
+	Over         bool // it goes too far, and the next hop comes back
+	Fix          bool // it takes back what the hop before it went too far
 }
 
 // AddJumps adds the hops that lead from one number to another.
@@ -37,13 +40,18 @@ func (Recut) move()    {}
 // AddByJumps works Left of an Addition on a number line: from the first number
 // by the places of the second, the largest first. 345 + 278 goes 200, 70, 8;
 // fractions go by wholes and then parts. The last hop stops at the next ten when
-// it would cross it (8 + 6 = 8 + 2 + 4, CCSS 1.OA.C.6).
+// it would cross it (8 + 6 = 8 + 2 + 4, CCSS 1.OA.C.6). A number just below a round
+// one makes it easier: 398 + 17 goes 2 to 400 and then 15; 345 + 19 goes 20, and 1
+// back (make a ten, compensate: common practice, no source).
 func AddByJumps(p Problem) (Working, error) {
 	a, b, s, err := jumpScale(p)
 	if err != nil {
 		return Working{}, err
 	}
 	hops := splitJump(s, s.Count(a), s.Count(b), false)
+	if easier := byRoundNumber(s, s.Count(a), s.Count(b)); easier != nil {
+		hops = easier
+	}
 	w := begin(p, s, a, b, hops)
 	w.Moves = append(w.Moves, trace(s, s.Count(a), hops, false)...)
 	return w.ends(s.Write(s.Count(a) + s.Count(b))), nil
@@ -70,6 +78,9 @@ func SubtractByJumps(p Problem) (Working, error) {
 		return w.ends(s.Write(gap)), nil
 	}
 	hops := splitJump(s, from, by, true)
+	if to, _, near := nearRound(s, by); near && to <= from {
+		hops = overAndBack(s, by)
+	}
 	w := begin(p, s, a, b, hops)
 	w.Moves = append(w.Moves, trace(s, from, hops, true)...)
 	return w.ends(s.Write(gap)), nil
@@ -84,7 +95,11 @@ func countsUp(s Scale, gap, by int64) bool {
 
 // begin is the first move, and for fractions with unlike parts the second.
 func begin(p Problem, s Scale, a, b Number, hops []hop) Working {
-	w := Working{Problem: p, Moves: []Move{StartAt{a, partsOfJump(s, b, hops), inPlaces(s, a, b)}}}
+	start := StartAt{At: a, Parts: partsOfJump(s, b, hops), As: inPlaces(s, a, b)}
+	if len(hops) == 2 && hops[1].turn {
+		start.Parts, start.Less = start.Parts[:1], s.Write(hops[1].by)
+	}
+	w := Working{Problem: p, Moves: []Move{start}}
 	if s.Form != Common && s.Form != Mixed {
 		return w
 	}
@@ -143,12 +158,13 @@ func jumpScale(p Problem) (a, b Number, s Scale, err error) {
 // trace turns hops, in units, into moves.
 func trace(s Scale, at int64, hops []hop, back bool) []Move {
 	var moves []Move
-	for _, h := range hops {
-		to := at + h.by
+	for i, h := range hops {
+		to, back := at+h.by, back != h.turn
 		if back {
 			to = at - h.by
 		}
-		moves = append(moves, Jump{From: s.Write(at), By: s.Write(h.by), To: s.Write(to), Back: back, Round: h.round})
+		over := i+1 < len(hops) && hops[i+1].turn
+		moves = append(moves, Jump{From: s.Write(at), By: s.Write(h.by), To: s.Write(to), Back: back, Round: h.round, Over: over, Fix: h.turn})
 		at = to
 	}
 	return moves

@@ -67,7 +67,14 @@ func TestJumpsAreThoseOfATeacher(t *testing.T) {
 		{"CCSS 1.OA.C.6, making ten", two(add, whole(8), whole(6)), "8 +2 +4 = 14"},
 		{"CCSS 1.OA.C.6, leading to a ten", two(sub, whole(13), whole(4)), "13 −3 −1 = 9"},
 		{"common practice, no source", two(add, whole(345), whole(278)), "345 +200 +70 +8 = 623"},
-		{"common practice, no source", two(add, whole(48), whole(27)), "48 +20 +2 +5 = 75"},
+		{"common practice, no source", two(add, whole(46), whole(25)), "46 +20 +4 +1 = 71"},
+		{"compensating: common practice, no source", two(add, whole(48), whole(27)), "48 +2 +25 = 75"},
+		{"compensating: common practice, no source", two(add, whole(398), whole(17)), "398 +2 +15 = 415"},
+		{"compensating: common practice, no source", two(add, whole(345), whole(19)), "345 +20 −1 = 364"},
+		{"compensating: common practice, no source", two(add, whole(298), whole(99)), "298 +100 −1 = 397"},
+		{"compensating: common practice, no source", two(add, whole(98), whole(457)), "98 +2 +400 +50 +5 = 555"},
+		{"compensating: common practice, no source", two(sub, whole(73), whole(29)), "73 −30 +1 = 44"},
+		{"compensating: common practice, no source", two(add, dollars(250), dollars(399)), "$2.50 +$4.00 −$0.01 = $6.49"},
 		{"common practice, no source", two(add, whole(60), whole(70)), "60 +40 +30 = 130"},
 		{"common practice, no source", two(sub, whole(402), whole(178)), "402 −100 −70 −8 = 224"},
 		{"common practice: close numbers count up", two(sub, whole(402), whole(398)), "398 +2 +2 = 4"},
@@ -77,7 +84,7 @@ func TestJumpsAreThoseOfATeacher(t *testing.T) {
 		{"common practice, no source", two(add, mixed(3, 2), mixed(11, 4)), "1 1/2 +2 +3/4 = 4 1/4"},
 		{"nothing is added", two(add, whole(8), whole(0)), "8 = 8"},
 		{"all is taken away", two(sub, whole(8), whole(8)), "8 −8 = 0"},
-		{"read in periods", two(add, whole(1), whole(9_999_999)), "1 +9,000,000 +999,000 +999 = 10,000,000"},
+		{"read in periods", two(add, whole(1), whole(9_999_999)), "1 +10,000,000 −1 = 10,000,000"},
 	} {
 		w, err := jump(c.p)
 		if got := hopsOf(w); err != nil || got != c.want {

@@ -133,6 +133,21 @@ func apart(units []int64) int64 {
 	return gap
 }
 
+// RowStretch is [JumpStretch] for a row of equal hops: where the row is far from 0,
+// the line begins at its lowest number.
+func RowStretch(stops []int64, from, room, narrowest int64) (Stretch, bool) {
+	lo, hi := slices.Min(stops), slices.Max(stops)
+	if lo > 0 && hi-lo < lo*2 {
+		unit := apart(stops)
+		for _, at := range stops {
+			unit = fraction.GCD(unit, at-lo)
+		}
+		t := Stretch{Scale: Scale{Parts: 1}, Lo: lo, Hi: hi, Unit: unit}
+		return t, room/((hi-lo)/unit) >= narrowest
+	}
+	return JumpStretch(Scale{Parts: 1}, stops, from, room, narrowest)
+}
+
 // JumpStretch chooses the stretch of line on which hops between the stops can be
 // drawn to scale, with every stop on one of room steps (from steps where the line
 // begins at 0) and no hop narrower than narrowest of them. It begins at 0 where

@@ -9,6 +9,7 @@ import (
 
 	"modeler/golden/measure"
 	"modeler/golden/problems"
+	"modeler/models/scene"
 )
 
 // readStatements: whatever a picture says in symbols is so.
@@ -78,6 +79,65 @@ func (s sight) ledTo(sign, number measure.Word, below int) int {
 	return x
 }
 
+// namesOf are the names of the jumps on a height, in the order of the jumps: those
+// of jumps that go below it stand there. nil where some cannot be told apart.
+func (s sight) namesOf(above, y int, jumps []measure.Jump) []signed {
+	up, low := 0, s.lowNames(y)
+	names := s.jumpNames(above, y)
+	if len(names) == 0 {
+		names = s.lengthNames(above, y, jumps)
+	}
+	var list []signed
+	for _, j := range jumps {
+		switch {
+		case j.Below && len(low) > 0:
+			list, low = append(list, low[0]), low[1:]
+		case !j.Below && up < len(names):
+			list, up = append(list, names[up]), up+1
+		}
+	}
+	if up < len(names) {
+		return append(list, names[up:]...)
+	}
+	if len(list) == 1 && alike(jumps) {
+		return slices.Repeat(list, len(jumps)) // one name for all of a row
+	}
+	return list
+}
+
+// alike reports whether jumps are equally long, in one direction.
+func alike(jumps []measure.Jump) bool {
+	const off = 1
+	for _, j := range jumps {
+		if d := (j.X2 - j.X1) - (jumps[0].X2 - jumps[0].X1); max(d, -d) > off {
+			return false
+		}
+	}
+	return true
+}
+
+// lowNames are the signed numbers below a line, from left to right, that stand under
+// the middle of a jump which goes below it.
+func (s sight) lowNames(y int) []signed {
+	var list []signed
+	const row = 110
+	for _, line := range s.Lines() {
+		for i := range max(0, len(line)-1) {
+			sign, number := line[i], line[i+1]
+			v, ok := number.Value()
+			if !ok || sign.Text != "+" && sign.Text != "−" || number.Left-sign.Right >= number.Size || number.Size >= scene.Large || number.Y <= y || number.Y > y+row {
+				continue
+			}
+			if sign.Text == "−" {
+				v = new(big.Rat).Neg(v)
+			}
+			list = append(list, signed{(sign.Left + number.Right) / 2, v})
+		}
+	}
+	slices.SortStableFunc(list, func(a, b signed) int { return a.x - b.x })
+	return list
+}
+
 // lengthNames are the numbers above a height that say how long a jump is: 1/4, or
 // 457 in "457 away". They have no sign; that of the jump in the same place is
 // theirs.
@@ -123,10 +183,7 @@ func readJumpNames(s sight, _ problems.Truth) error {
 			}
 		}
 		slices.SortStableFunc(here, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
-		names := s.jumpNames(above, y)
-		if len(names) == 0 {
-			names = s.lengthNames(above, y, here)
-		}
+		names := s.namesOf(above, y, here)
 		above = y
 		if len(here) == 0 || len(names) == 0 {
 			continue

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math/big"
+	"slices"
 
 	"modeler/golden/measure"
 )
@@ -141,7 +142,10 @@ func (a *axis) fit(marks []measure.Mark) bool {
 // above it or within reach, or at the other end of the thin line that leads up
 // from it.
 func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x int, ok bool) {
-	const row = 120 // the numbers of a line stand no further under it
+	row := 120 // the numbers of a line stand no further under it
+	if slices.ContainsFunc(s.Jumps(), func(j measure.Jump) bool { return j.Y == y && j.Below }) {
+		row = 180 // but beyond the names of the jumps that go below it
+	}
 	if m.Y <= y || m.Y > y+row {
 		return 0, false
 	}

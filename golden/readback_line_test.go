@@ -16,6 +16,12 @@ import (
 // on it, and the numbers that stand under them. A claim about two sums has a line
 // for each side.
 func readLine(s sight, t problems.Truth) error {
+	switch s.problem.Kind {
+	case arithmetic.Product, arithmetic.Division, arithmetic.Counting, arithmetic.Multiples, arithmetic.CommonMultiples:
+		return s.readRows(t)
+	case arithmetic.Estimate:
+		return s.readEstimated(t)
+	}
 	ys := s.lines()
 	_, isLeft := s.problem.Left.(arithmetic.Operation)
 	_, isRight := s.problem.Right.(arithmetic.Operation)

@@ -76,10 +76,7 @@ func (s sight) namedJumps(a axis, t problems.Truth) error {
 		}
 	}
 	slices.SortStableFunc(jumps, func(a, b measure.Jump) int { return a.X1 + a.X2 - b.X1 - b.X2 })
-	names := s.jumpNames(0, a.y)
-	if len(names) == 0 {
-		names = s.lengthNames(0, a.y, jumps)
-	}
+	names := s.namesOf(0, a.y, jumps)
 	if len(names) != len(jumps) {
 		return nil
 	}

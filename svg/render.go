@@ -161,7 +161,11 @@ func (p *painter) hop(it scene.Item, h scene.Hop, look colours) {
 		strconv.Itoa(h.X2) + " " + strconv.Itoa(h.Y))
 	p.with(attribute("fill", look.bold) + ` stroke="none"`)
 	x, y := strconv.Itoa(h.X2), strconv.Itoa(h.Y)
-	p.Path("M" + x + " " + y + "l-7 -14h14Z")
+	head := "l-7 -14h14Z"
+	if h.Rise < 0 {
+		head = "l-7 14h14Z"
+	}
+	p.Path("M" + x + " " + y + head)
 }
 
 func (p *painter) text(it scene.Item, t scene.Text) {

@@ -230,9 +230,10 @@ func (p Picture) backwards(it scene.Item) bool {
 		}
 		return found, answer
 	}
+	back := p.Problem.Kind == arithmetic.Counting && p.Problem.Run.Op == arithmetic.Subtract
 	f1, a1 := away(p.Problem.Left, false)
 	f2, a2 := away(p.Problem.Right, false)
-	return f1 || f2 || a1 || a2 || it.Worth.Sign() < 0
+	return (f1 || f2 || a1 || a2 || back && it.Worth.Sign() > 0) != (it.Worth.Sign() < 0)
 }
 
 // inRatio reports whether two widths are as their worths, with both ends of each

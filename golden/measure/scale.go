@@ -109,7 +109,8 @@ func (d Drawing) Jumps() []Jump {
 	var list []Jump
 	for _, p := range d.Paths {
 		if len(p.Curves) == 1 && !p.Closed && p.Curves[0][0].Y == p.Curves[0][3].Y {
-			list = append(list, Jump{p.Curves[0][0].X, p.Curves[0][3].X, p.Curves[0][0].Y, p.Paint})
+			c := p.Curves[0]
+			list = append(list, Jump{c[0].X, c[3].X, c[0].Y, p.Paint, c[1].Y > c[0].Y})
 		}
 	}
 	return list
@@ -119,6 +120,7 @@ func (d Drawing) Jumps() []Jump {
 type Jump struct {
 	X1, X2, Y int
 	Paint
+	Below bool // it goes below that height, and not above it
 }
 
 // Lattice is how many different places a set of circles has across and down;

@@ -89,8 +89,8 @@ func layOut(left, right arithmetic.Pan) (layout, bool) {
 func (l *layout) fill(both [2]arithmetic.Pan, most int64) (ok bool) {
 	l.high = barHigh
 	if l.cube > 0 {
-		l.high = int(min(most, towerHigh)) * l.cube
-		l.bag = [2]int{towers(most)*l.cube + 2*bagAir, l.high + bagAir}
+		l.high = int(max(1, min(most, towerHigh))) * l.cube
+		l.bag = [2]int{max(1, towers(most))*l.cube + 2*bagAir, l.high + bagAir}
 	} else {
 		l.bag = [2]int{max(leastBag, int(most)*l.unit), barHigh}
 	}

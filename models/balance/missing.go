@@ -43,7 +43,7 @@ func tellMissing(p arithmetic.Problem, w arithmetic.Working, l layout) telling.T
 			state = stage{taken: true, ghosts: true}
 			told, lines = words.BalanceTake(m, l.cube > 0), []notation.Line{k.takenLine(), k.alone(m.Left, scene.Ink)}
 		case arithmetic.OpenBlank:
-			state.open, state.moved = true, true
+			state.open, state.moved, state.total = true, true, false
 			told, lines = words.BalanceOpen(p, m), []notation.Line{k.opened(), k.equation(notation.Line{telling.Count(m.Number, scene.Result)})}
 		}
 		k.draw(s, state)

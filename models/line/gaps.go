@@ -15,11 +15,14 @@ const (
 
 // braceLine is the text of a brace: 0.05 more.
 func braceLine(g gap) scene.Text {
-	runs := runsOf("", g.size)
+	runs, said := runsOf("", g.size), words.LineMore
+	if g.words != "" {
+		said = g.words
+	}
 	if last := &runs[len(runs)-1]; last.Den == "" {
-		last.Text += " " + words.LineMore
+		last.Text += " " + said
 	} else {
-		runs = append(runs, scene.Run{Text: " " + words.LineMore})
+		runs = append(runs, scene.Run{Text: " " + said})
 	}
 	return scene.Text{Size: scene.Small, Runs: runs}
 }
@@ -54,8 +57,16 @@ func (k *sketch) drawBrace(st *story, g gap, y, down int) {
 		text.Y = far - braceText - b.Bottom()
 	}
 	for _, shape := range []scene.Shape{brace, telling.OnPaper(text)} {
-		st.add(g.step, 0, scene.Item{Shape: shape, Role: scene.Result, When: scene.ShownOnly})
+		st.add(g.step, 0, scene.Item{Shape: shape, Role: g.own(), When: scene.ShownOnly})
 	}
+}
+
+// own is the role of a gap: that of the answer, where it has none of its own.
+func (g gap) own() scene.Role {
+	if g.role == scene.Ink {
+		return scene.Result
+	}
+	return g.role
 }
 
 // drawGap draws the length that one side lacks as a dashed outline.
@@ -65,11 +76,12 @@ func (k *sketch) drawGap(st *story, g gap, axis int) {
 	}
 	y, high := axis-7, 14
 	switch {
+	case g.role != scene.Ink:
 	case g.side < 0:
 		y, high = axis-bandHigh, bandHigh
 	case g.side > 0:
 		y, high = axis, bandHigh
 	}
 	st.add(g.step, 0, scene.Item{Shape: scene.Rect{X: k.x(g.from), Y: y, W: k.x(g.to) - k.x(g.from), H: high},
-		Role: scene.Result, Finish: scene.Dashed, When: scene.ShownOnly})
+		Role: g.own(), Finish: scene.Dashed, Of: g.of, Worth: g.worth, When: scene.ShownOnly})
 }

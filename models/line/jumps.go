@@ -4,6 +4,7 @@ import (
 	"errors"
 
 	"modeler/arithmetic"
+	"modeler/fraction"
 	"modeler/models/notation"
 	"modeler/models/scene"
 	"modeler/models/telling"
@@ -11,7 +12,7 @@ import (
 )
 
 // planJumps lays out a sum or a difference as hops.
-func planJumps(p arithmetic.Problem) (*plan, error) {
+func planJumps(p arithmetic.Problem, open bool) (*plan, error) {
 	a, b, ok := p.Operands()
 	if !ok {
 		return nil, notMine
@@ -36,7 +37,7 @@ func planJumps(p arithmetic.Problem) (*plan, error) {
 			return nil, errors.New(words.LineFineCommon)
 		}
 	}
-	pl := &plan{problem: p, working: w, title: told(p, w.Answer)}
+	pl := &plan{problem: p, working: w, open: open, title: told(p, w.Answer)}
 	pl.asked = telling.Join(telling.Numeral(a, scene.First), notation.S(op.String()), telling.Numeral(b, scene.Second), notation.S("="), telling.Unknown())
 	pl.answered = telling.Join(pl.asked[:len(pl.asked)-1], resultLine(w.Answer))
 	k, err := pl.lay(s, a, b)
@@ -86,25 +87,26 @@ func told(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 // one is the answer.
 func (pl *plan) jumpAlong(k *sketch, p arithmetic.Problem, a, b arithmetic.Number) {
 	jumps := jumpsOf(pl.working)
-	sign := "+"
-	if p.Kind == arithmetic.Subtraction {
-		sign = "−"
-	}
+	k.turns(jumps)
 	k.addStop(k.fromZero(a, scene.First, scene.OfFirst))
 	done, cut := 0, scene.Telling{}
 	for i, m := range pl.working.Moves {
 		switch m := m.(type) {
 		case arithmetic.StartAt:
-			pl.step(words.LineStart(m, p, b, jumps), pl.asked, inPlacesLine(m, a), splitLine(b, m.Parts))
+			pl.step(words.LineStart(m, p, b, jumps), pl.asked, inPlacesLine(m, a), splitLine(b, m))
 		case arithmetic.Recut:
 			told := words.LineRecut(m, pl.recut(k, m, i))
 			cut = told.Desc
 			pl.step(told, renamedLine(m.First, m.FirstAs, scene.First), renamedLine(m.Second, m.SecAs, scene.Second))
 		case arithmetic.Jump:
 			done++
-			last := done == len(jumps)
+			last, sign := done == len(jumps), sign(m)
+			worth := m.By.Value
+			if m.Back != jumps[0].Back {
+				worth = fraction.Must(-worth.Num(), worth.Den()) // it takes back what was too much
+			}
 			k.hops = append(k.hops, hop{from: k.scale.Count(m.From), to: k.scale.Count(m.To), label: runsOf(sign, m.By),
-				role: scene.Second, of: scene.OfSecond, worth: m.By.Value, step: i, tells: words.LineTells(m, pl.working.Answer)})
+				role: scene.Second, of: scene.OfSecond, worth: worth, step: i, tells: words.LineTells(m, pl.working.Answer)})
 			k.addStop(k.landing(m, i, last, pl.working.Answer))
 			pl.step(words.LineJump(m, last, pl.working.Answer), jumpLine(m, sign, last))
 		}

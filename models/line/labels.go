@@ -27,6 +27,7 @@ type label struct {
 	above  bool        // it stands above the line, and other names above it
 	before []scene.Run // the number of the mark here, up to the step in which the label comes
 
+	fixed       int // nearRow or farRow where it must stand there; 0 where it may stand in either
 	centre, row int // where it is put
 	pass        int // of a label in the second row: where its leader passes the first
 }
@@ -39,6 +40,12 @@ type name struct {
 	when scene.When
 	from int
 }
+
+// Rows in which a label may have to stand.
+const (
+	nearRow = iota + 1 // next to the line
+	farRow
+)
 
 // Room between labels, and the room that a leader takes between the labels of
 // the row that it passes.
@@ -125,11 +132,14 @@ func (l *label) alsoAt(x, middle int) []scene.Text {
 func arrange(labels []*label) (ok bool) {
 	slices.SortStableFunc(labels, func(a, b *label) int { return a.x - b.x })
 	second := make([]bool, len(labels))
+	for i, l := range labels {
+		second[i] = l.fixed == farRow
+	}
 	best := rowsOf(labels, second)
 	for best.cost > 0 {
 		choice, better := -1, best
 		for i := range labels {
-			if second[i] {
+			if second[i] || labels[i].fixed == nearRow {
 				continue
 			}
 			second[i] = true
@@ -162,7 +172,7 @@ type rows struct {
 }
 
 func rowsOf(labels []*label, second []bool) rows {
-	const lo, hi, secondRow, tooWide = scene.Margin - overEdge, scene.PaperW - scene.Margin + overEdge, 600, 10_000
+	const lo, hi, secondRow, tooWide = scene.Margin - overEdge, scene.PaperW - scene.Margin + overEdge, 1_500, 10_000
 	r := rows{at: make([]int, len(labels)), below: make([]int, len(labels)), fits: true}
 	var want, sides, wantSecond, sidesSecond, nth []int
 	for i, l := range labels {

@@ -30,13 +30,20 @@ func (pl *plan) lay(s arithmetic.Scale, ends ...arithmetic.Number) (*sketch, err
 		}
 	}
 	t, ok := arithmetic.JumpStretch(s, stops, lineRoom, brokenRoom, leastHop)
-	if ok {
+	if ok && !(pl.open && !fractional(s)) {
 		return &sketch{ruler: rulerFor(t, endSides(t)), mark: t.Mark, long: t.Long, numbered: t.Long, scale: s, hush: -1}, nil
 	}
 	if s.Form == arithmetic.Common || s.Form == arithmetic.Mixed {
 		return nil, errors.New(words.LineFine)
 	}
 	pl.uneven = true
+	sorted := slices.Compact(slices.Sorted(slices.Values(stops)))
+	for i := range len(sorted) - 1 {
+		// Where a hop comes back a stretch may be no hop of its own; it still counts.
+		if way := sorted[i+1] - sorted[i]; needs[way] == 0 {
+			needs[way] = 1
+		}
+	}
 	lo, hi := slices.Min(stops), slices.Max(stops)
 	return &sketch{ruler: unevenRuler(stops, needs, endSides(arithmetic.Stretch{Scale: s, Lo: lo, Hi: hi})), scale: s, hush: -1}, nil
 }
@@ -100,7 +107,7 @@ func (k *sketch) addStop(s stop) {
 // point and an end, would be too close to tell apart, the line is not to scale.
 func (pl *plan) layPoints(t arithmetic.Stretch, points ...arithmetic.Number) *sketch {
 	sides := endSides(t)
-	if pl.problem.Kind == arithmetic.Rounding {
+	if k := pl.problem.Kind; k == arithmetic.Rounding || k == arithmetic.Estimate {
 		sides = [2]int{max(sides[0], askedSide/2), max(sides[1], askedSide/2)} // its ends are asked for
 	}
 	k := &sketch{ruler: rulerFor(t, sides), mark: t.Mark, long: t.Long, scale: t.Scale, numbered: t.Long, hush: -1}

@@ -12,7 +12,7 @@ import (
 
 // planMissing lays out an equation with a number missing: the unknown is a hop or
 // the place where a hop starts, and it has a question mark until it is found.
-func planMissing(p arithmetic.Problem) (*plan, error) {
+func planMissing(p arithmetic.Problem, open bool) (*plan, error) {
 	w, err := arithmetic.FindByJumps(p)
 	if err != nil {
 		if errors.Is(err, arithmetic.ErrNegative) {
@@ -28,7 +28,7 @@ func planMissing(p arithmetic.Problem) (*plan, error) {
 	if err != nil {
 		return nil, reason(err)
 	}
-	pl := &plan{problem: p, working: w}
+	pl := &plan{problem: p, working: w, open: open}
 	roles := missingRoles(look)
 	pl.asked = missingLine(look, roles, notation.Line{telling.Unknown()})
 	pl.answered = missingLine(look, roles, telling.Numeral(w.Answer.Number, scene.Result))

@@ -27,16 +27,25 @@ var Model = &telling.Model{
 		arithmetic.Ordering,
 		arithmetic.Claim,
 		arithmetic.Comparison,
+		arithmetic.Product,
+		arithmetic.Division,
+		arithmetic.Counting,
+		arithmetic.Multiples,
+		arithmetic.CommonMultiples,
+		arithmetic.Estimate,
 	},
 	Examples: []string{
-		"345 + 278", "402 − 178", "402 − 398", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "0.3 + 0.45", "$5.00 − $3.27",
+		"345 + 278", "402 − 178", "402 − 398", "398 + 17", "345 + 19", "73 − 29", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "9 − 5 + 7", "0.3 + 0.45", "1.64 + 1.29", "$5.00 − $3.27",
 		"7/5 + 4/5", "1/2 + 1/3", "2 1/4 − 3/4", "8 + ? = 11", "? + 3 = 11", "5 = ? − 3", "11 − ? = 8",
 		"round 347 to the nearest 10", "round 3,457 to the nearest 1,000", "round 45 to the nearest 10",
 		"3/4", "2 3/4", "0.62", "347", "3/4 = 6/8", "5/8 > 2/3", "compare 0.5 and 1/2", "compare 0.3 and 0.25",
 		"4 + 1 = 5 + 2", "8 + 4 = 7 + 5", "order 3/4; 1/2; 5/8", "order 0.5; 1/2; 2/5",
 		"4,567,890 + 2,345,678",
+		"3 × 4", "12 in groups of 3", "14 in groups of 3", "count by 25 from 100 to 225", "count back by 10 from 150 to 90",
+		"first 6 multiples of 7", "common multiples of 4 and 6",
+		"estimate 348 + 231 to the nearest 100", "estimate 83 − 38 to the nearest 10",
 	},
-	Turn: telling.LeadsFor(arithmetic.Rounding, arithmetic.Missing),
+	Turn: turn,
 	Fits: func(p arithmetic.Problem) error {
 		_, err := planFor(p)
 		return err
@@ -48,6 +57,43 @@ var Model = &telling.Model{
 		}
 		return pl.tell()
 	},
+}
+
+// turn: the line leads where it says best what is asked: rounding, estimates, a
+// missing hop, numbers close together, a chain beyond 20, counting beyond 100. It is
+// a good second picture of sums and differences.
+func turn(p arithmetic.Problem) int {
+	switch p.Kind {
+	case arithmetic.Rounding, arithmetic.Missing, arithmetic.Estimate:
+		return telling.Leads
+	case arithmetic.Counting:
+		if list := p.Run.List(); len(list) > 0 && max(list[0], list[len(list)-1]) > 100 {
+			return telling.Leads
+		}
+	case arithmetic.Addition:
+		return telling.Follows
+	case arithmetic.Subtraction:
+		if arithmetic.CloseDifference(p) && p.Story == arithmetic.NoStory {
+			return telling.Leads
+		}
+		return telling.Follows
+	case arithmetic.Expression:
+		if hopped(p.Left) && beyond(p.Left, 20) {
+			return telling.Leads
+		}
+	}
+	return telling.Serves
+}
+
+// beyond reports whether a number of an expression, or what it comes to, is more
+// than most.
+func beyond(e arithmetic.Expr, most int64) bool {
+	v, err := arithmetic.Evaluate(e)
+	if err != nil || v.Num() > most*v.Den() {
+		return true
+	}
+	o, is := e.(arithmetic.Operation)
+	return is && (beyond(o.Left, most) || beyond(o.Right, most))
 }
 
 // plan is a lesson on a number line with everything in its place.
@@ -62,6 +108,7 @@ type plan struct {
 	asked    notation.Line
 	answered notation.Line
 	why      words.Phrase
+	open     bool                             // the hops are not to be drawn to scale
 	uneven   bool                             // the hops are not to scale
 	extra    func(st *story, top, bottom int) // what goes from line to line
 }
@@ -71,6 +118,14 @@ const largest = 9_999_999
 
 // planFor works a problem and lays it out; its error says why it does not fit.
 func planFor(p arithmetic.Problem) (*plan, error) {
+	switch p.Kind {
+	case arithmetic.Product, arithmetic.Division, arithmetic.Counting, arithmetic.Multiples:
+		return planRow(p)
+	case arithmetic.CommonMultiples:
+		return planMeeting(p)
+	case arithmetic.Estimate:
+		return planEstimate(p)
+	}
 	if !hopped(p.Left) || !hopped(p.Right) {
 		return nil, notMine
 	}
@@ -79,11 +134,11 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 	}
 	switch p.Kind {
 	case arithmetic.Addition, arithmetic.Subtraction:
-		return planJumps(p)
+		return unstrained(p, planJumps)
 	case arithmetic.Expression:
-		return planChain(p)
+		return unstrained(p, planChain)
 	case arithmetic.Missing:
-		return planMissing(p)
+		return unstrained(p, planMissing)
 	case arithmetic.Rounding:
 		return planRounding(p)
 	case arithmetic.Show, arithmetic.Ordering:
@@ -95,6 +150,36 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 		return planTrains(p)
 	}
 	return nil, notMine
+}
+
+// unstrained plans a lesson to scale, or not to scale where the names would have
+// to stand too far from what they name.
+func unstrained(p arithmetic.Problem, plans func(arithmetic.Problem, bool) (*plan, error)) (*plan, error) {
+	pl, err := plans(p, false)
+	if err != nil || !pl.strained() {
+		return pl, err
+	}
+	if open, err := plans(p, true); err == nil && !open.strained() {
+		return open, nil
+	}
+	return pl, nil
+}
+
+// strained reports whether a name stands far from what it names, or in a second row
+// that it need not be in, on a line without marks.
+func (pl *plan) strained() bool {
+	const far = 36
+	for _, k := range pl.sketches {
+		if k.mark > 0 {
+			continue // its marks, which are even, are worth more
+		}
+		for _, l := range append(slices.Clone(k.above), k.below...) {
+			if abs(l.centre-l.x) > far || l.row == 1 && l.fixed == 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // notMine says what a number line shows, of a problem that is none of it.

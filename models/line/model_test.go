@@ -96,7 +96,7 @@ func TestALineThatIsNotToScaleSaysSo(t *testing.T) {
 }
 
 func TestWhatDoesNotFitIsRefusedWithAReason(t *testing.T) {
-	for _, text := range []string{"7 × 8", "0.5 + 1/2", "8 + ? = 5", "8 × ? = 48", "1/997", "compare 2/3 and 67/100", "1/3 + 1/997", "1/24 + 1/25", "2 + 6 − 3", "2 + 0 + 3", "1/2 + 1/3 + 1/4"} {
+	for _, text := range []string{"7 × 0", "2 in groups of 5", "12 ÷ 3", "13 × 4", "0.5 + 1/2", "8 + ? = 5", "8 × ? = 48", "1/997", "compare 2/3 and 67/100", "1/3 + 1/997", "1/24 + 1/25", "2 + 0 + 3", "1/2 + 1/3 + 1/4"} {
 		r, err := reading.Read(text)
 		if err != nil {
 			t.Errorf("%s: %v", text, err)

@@ -26,6 +26,7 @@ type sketch struct {
 	hops       []hop
 	stops      []stop
 	numbered   int64    // label every so many units where there is room; 0 for none
+	twoWays    bool     // hops back go below the line, hops forward above it
 	hush       int64    // of numbered: not this one, which would give the answer away; -1 for none
 	axisY      int      // once it is drawn
 	placed     []*label // the numbers of the marks, in both rows next to the line
@@ -59,8 +60,10 @@ type stop struct {
 	worth       fraction.Fraction
 	dot         bool
 	asked       bool // its name is the answer
+	bold        bool // its name stands out
 	size        int  // of its name; 0 goes by whether it has a point
 	side        int  // -1 when its name stands above the line
+	row         int  // nearRow or farRow, where its name must stand there
 	turn        int  // in this step the name takes another role; 0 for never
 	turned      scene.Role
 	also        []name      // other names of the place
@@ -76,6 +79,10 @@ type gap struct {
 	size     arithmetic.Number
 	side     int // where the band of the shorter one is: -1 above the line, 1 below, 0 on it
 	step     int
+	words    string // beside its size; "" is "more"
+	role     scene.Role
+	of       scene.Of
+	worth    fraction.Fraction
 	covered  bool // something lies on the line there, so that only its brace is drawn
 }
 
@@ -101,6 +108,11 @@ func (k *sketch) arrange() bool {
 		if h.tells {
 			l.when = scene.ShownOnly
 		}
+		if k.dips(h) {
+			l.fixed = nearRow
+			k.below = append(k.below, l)
+			continue
+		}
 		k.above = append(k.above, l)
 		if h.alone {
 			arrange([]*label{l})
@@ -116,8 +128,14 @@ func (k *sketch) arrange() bool {
 		if s.dot || s.size > 0 {
 			size, bold = scene.Middle, s.role == scene.Result
 		}
-		l := &label{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold, asked: s.asked,
+		l := &label{x: k.x(s.at), start: k.reachDown() + 4, runs: s.label, size: size, bold: bold || s.bold, asked: s.asked,
 			posed: s.posed, turn: s.turn, turned: s.turned, also: s.also, before: s.before, above: s.side < 0, role: s.role, when: s.when, from: s.step, until: s.until}
+		if s.row > 0 {
+			l.fixed = s.row
+		}
+		if k.twoWays {
+			l.start, l.fixed = tickDown+4, farRow
+		}
 		if s.side < 0 {
 			l.start = k.reachUp() + 4
 			k.above, together = append(k.above, l), append(together, l)
@@ -144,11 +162,17 @@ func (k *sketch) rise(h hop) int {
 	return min(max(w, -w, shortHop), tallHop)
 }
 
+// dips reports whether a hop goes below the line: a hop back, where others go
+// forward over the same stretch.
+func (k *sketch) dips(h hop) bool { return k.twoWays && h.to < h.from }
+
 // reachUp is how far the drawing goes up from the axis.
 func (k *sketch) reachUp() int {
 	top := tickUp
 	for _, h := range k.hops {
-		top = max(top, k.rise(h))
+		if !k.dips(h) {
+			top = max(top, k.rise(h))
+		}
 	}
 	return max(top, k.bandsReach())
 }
@@ -162,7 +186,15 @@ func (k *sketch) bandsReach() int {
 }
 
 // reachDown is how far it goes down.
-func (k *sketch) reachDown() int { return max(tickDown, k.bandsReach()) }
+func (k *sketch) reachDown() int {
+	low := tickDown
+	for _, h := range k.hops {
+		if k.dips(h) {
+			low = max(low, k.rise(h))
+		}
+	}
+	return max(low, k.bandsReach())
+}
 
 // draw puts the whole line on a story with its content below height top, and
 // returns where it ends.
@@ -220,8 +252,12 @@ func (k *sketch) draw(st *story, top int) int {
 
 func (k *sketch) drawHops(st *story, axis int) {
 	for _, h := range k.hops {
+		rise := k.rise(h)
+		if k.dips(h) {
+			rise = -rise
+		}
 		st.add(h.step, h.until, scene.Item{
-			Shape: scene.Hop{X1: k.x(h.from), X2: k.x(h.to), Y: axis, Rise: k.rise(h)},
+			Shape: scene.Hop{X1: k.x(h.from), X2: k.x(h.to), Y: axis, Rise: rise},
 			Role:  h.role, Of: h.of, Worth: h.worth, When: h.when, Finish: h.finish})
 	}
 }

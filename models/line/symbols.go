@@ -33,12 +33,15 @@ func jumpLine(m arithmetic.Jump, sign string, last bool) notation.Line {
 	return telling.Join(telling.Numeral(m.From, scene.Ink), notation.S(sign), telling.Numeral(m.By, scene.Moved), notation.S("="), telling.Numeral(m.To, role))
 }
 
-// splitLine says how the second number is split: 278 = 200 + 70 + 8. It is
-// nothing when there is one hop.
-func splitLine(b arithmetic.Number, split []arithmetic.Number) notation.Line {
+// splitLine says how the second number is split: 278 = 200 + 70 + 8, or 19 = 20 − 1.
+// It is nothing when there is one hop.
+func splitLine(b arithmetic.Number, m arithmetic.StartAt) notation.Line {
 	var parts []notation.Line
-	for _, n := range split {
+	for _, n := range m.Parts {
 		parts = append(parts, telling.Numeral(n, scene.Second))
+	}
+	if m.Less.Value.Sign() > 0 {
+		return telling.Join(telling.Numeral(b, scene.Second), "=", parts[0], "−", telling.Numeral(m.Less, scene.Second))
 	}
 	if len(parts) == 0 {
 		return nil

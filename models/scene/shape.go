@@ -50,7 +50,7 @@ type Polyline []Point
 type Point struct{ X, Y int }
 
 // Hop is a jump along a line from X1 to X2, both on height Y: an arc that rises
-// Rise above it, with an arrow head at X2.
+// Rise above it, or below it where Rise is less than 0, with an arrow head at X2.
 type Hop struct{ X1, X2, Y, Rise int }
 
 func (Rect) shape()     {}

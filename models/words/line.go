@@ -35,7 +35,8 @@ const (
 	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
 	LineLongChain     = "a number line has room for a chain of 6 numbers"
 	LineUnlikeChain   = "a number line shows a chain of fractions in the same parts only"
-	LineBothWays      = "a number line shows chains that only add or only take away"
+	LineSamePlace     = "the last jump would end where another has ended before"
+	LineOverlap       = "two of the jumps would lie on each other"
 	LineNoJump        = "a number line shows no jump of 0 in a chain"
 	LineTrainTooFine  = "the hops would be too small to see beside the longest"
 )
@@ -73,7 +74,10 @@ func LineStart(m arithmetic.StartAt, p arithmetic.Problem, b arithmetic.Number, 
 		Desc:  scene.Same("A number line with a point at " + a.String() + "."),
 	}
 	told.Hands = append(told.Hands, lineInPlaces(m, a)...)
-	if len(jumps) > 1 {
+	if m.Less.Value.Sign() > 0 {
+		told.Hands = Say(told.Hands, " A jump of ", In(scene.Second, m.Parts[0].String()), " is easier than one of ", In(scene.Second, b.String()),
+			", so jump "+m.Parts[0].String()+" "+way(jumps[0].Back)+" and then "+m.Less.String()+" "+way(!jumps[0].Back)+".")
+	} else if len(jumps) > 1 {
 		told.Hands = append(told.Hands, Say(" You will jump ", In(scene.Second, b.String()), " "+way(jumps[0].Back)+", in parts that are easy to jump.")...)
 	}
 	return told
@@ -141,6 +145,13 @@ func LineJump(m arithmetic.Jump, last bool, a arithmetic.Answer) LineTold {
 		told.Ask = Say("How far is it to the next round number?")
 	}
 	hop := "A jump of " + m.By.String() + " " + way(m.Back)
+	switch {
+	case m.Over:
+		told.Hands = Say(told.Hands, " That is a little too far.")
+	case m.Fix:
+		told.Hands = Say("You went "+by+" too far, so jump ", In(scene.Moved, by), " "+way(m.Back)+". You land on "+to+".")
+		told.Ask = Say("How much too far did you jump?")
+	}
 	told.Desc = scene.Same(hop + " from " + m.From.String() + " lands on " + m.To.String() + ".")
 	if LineTells(m, a) {
 		hop = "A jump " + way(m.Back)

@@ -1,0 +1,182 @@
+package arithmetic
+
+// HopRow is a row of equal hops along a line: from a number, so many hops of one
+// size.
+type HopRow struct {
+	From, By, Count int64
+	Back            bool
+	Line            int // 0, or 1 on the lower of two lines
+}
+
+// Land is where the nth hop lands; the 0th is the start.
+func (r HopRow) Land(nth int64) int64 {
+	if r.Back {
+		return r.From - nth*r.By
+	}
+	return r.From + nth*r.By
+}
+
+// StartRow puts the counter where a row begins. Total is the number that a division
+// looks for, or 0.
+type StartRow struct {
+	HopRow
+	Total int64
+}
+
+// HopOn makes the hops of a row from the First, counted from 1, to the Last.
+type HopOn struct {
+	HopRow
+	First, Last int64
+}
+
+// StopShort is what is left over between the last landing and the total.
+type StopShort struct{ At, Total, Rest int64 }
+
+// CountHops counts the hops of a division.
+type CountHops struct {
+	HopRow
+	Total, Rest int64
+}
+
+// StartBoth begins two rows on two lines from 0.
+type StartBoth struct{ Rows [2]HopRow }
+
+// Meet finds the numbers on which both rows land, in order.
+type Meet struct {
+	Rows [2]HopRow
+	At   []int64
+}
+
+func (StartRow) move()  {}
+func (HopOn) move()     {}
+func (StopShort) move() {}
+func (CountHops) move() {}
+func (StartBoth) move() {}
+func (Meet) move()      {}
+
+// alone is how many hops of a row are told one by one; where there are more, the
+// others follow in one move.
+const alone = 3
+
+// HopEqually works, by equal hops on a line, a Product (the first factor counts the
+// hops, CCSS 3.OA.A.1), a Division in groups with its rest (3.OA.A.2, 4.OA.A.3),
+// Counting forward or back, and Multiples (4.OA.B.4). Numbers are whole; its errors
+// are [ErrNothing] where there is no hop, and [ErrOverflow] for more than [MaxTerms].
+func HopEqually(p Problem) (Working, HopRow, error) {
+	row, w, err := rowOf(p)
+	switch {
+	case err != nil:
+		return w, row, err
+	case row.By == 0 || row.Count == 0:
+		return w, row, ErrNothing
+	case row.Count > MaxTerms || row.From > mostOnPan || row.By > mostOnPan:
+		return w, row, ErrOverflow
+	case row.Back && row.Land(row.Count) < 0:
+		return w, row, ErrNegative
+	}
+	total := int64(0)
+	if p.Kind == Division {
+		total = row.Land(row.Count) + w.Answer.Remainder
+	}
+	w.Problem = p
+	w.Moves = append(w.Moves, StartRow{row, total})
+	w.Moves = append(w.Moves, hopOn(row)...)
+	if rest := w.Answer.Remainder; rest > 0 {
+		w.Moves = append(w.Moves, StopShort{row.Land(row.Count), total, rest})
+	}
+	if p.Kind == Division {
+		w.Moves = append(w.Moves, CountHops{row, total, w.Answer.Remainder})
+	}
+	return w, row, nil
+}
+
+// hopOn tells the hops of a row: each, or the first two and then the others.
+func hopOn(row HopRow) []Move {
+	var moves []Move
+	for nth := int64(1); nth <= row.Count; nth++ {
+		if nth == alone && row.Count > alone {
+			return append(moves, HopOn{row, nth, row.Count})
+		}
+		moves = append(moves, HopOn{row, nth, nth})
+	}
+	return moves
+}
+
+// rowOf is the row of a problem, and its answer.
+func rowOf(p Problem) (row HopRow, w Working, err error) {
+	switch p.Kind {
+	case Counting:
+		if p.Run.Op != Add && p.Run.Op != Subtract || p.Run.Parts > 1 {
+			return row, w, errNotOnLine
+		}
+		w.Answer.List = p.Run.List()
+		return HopRow{From: p.Run.From, By: p.Run.By, Count: int64(p.Run.Terms - 1), Back: p.Run.Op == Subtract}, w, nil
+	case Multiples:
+		n, ok := wholeNumber(p.Left)
+		if !ok || n > mostOnPan || p.Run.Terms > MaxTerms {
+			return row, w, errNotOnLine
+		}
+		row = HopRow{By: n, Count: int64(p.Run.Terms)}
+		for nth := range row.Count {
+			w.Answer.List = append(w.Answer.List, row.Land(nth+1))
+		}
+		return row, w, nil
+	}
+	o, ok := p.Left.(Operation)
+	a, okA := wholeNumber(o.Left)
+	b, okB := wholeNumber(o.Right)
+	switch {
+	case !ok || !okA || !okB:
+		return row, w, errNotOnLine
+	case p.Kind == Product && o.Op == Multiply:
+		if a > MaxTerms || b > mostOnPan {
+			return row, w, ErrOverflow
+		}
+		return HopRow{By: b, Count: a}, w.ends(Int(a * b)), nil
+	case p.Kind == Division && o.Op == Divide && p.Grouping && b > 0:
+		w = w.ends(Int(a / b))
+		w.Answer.Remainder = a % b
+		return HopRow{By: b, Count: a / b}, w, nil
+	}
+	return row, w, errNotOnLine
+}
+
+// MeetOnLines works CommonMultiples by two rows of equal hops from 0, one above the
+// other, as far as the third number on which both land, or only to the first where
+// that takes more hops than most (CCSS 6.NS.B.4). The answer always has three.
+func MeetOnLines(p Problem, most int64) (Working, error) {
+	a, okA := wholeNumber(p.Left)
+	b, okB := wholeNumber(p.Right)
+	if p.Kind != CommonMultiples || !okA || !okB || a == 0 || b == 0 {
+		return Working{}, errNotOnLine
+	}
+	if a > mostOnPan || b > mostOnPan {
+		return Working{}, ErrOverflow
+	}
+	rows := [2]HopRow{{By: a}, {By: b, Line: 1}}
+	w := Working{Problem: p}
+	met := Meet{}
+	// The rows go on in turns, whichever is behind, until they have met three times.
+	for at := [2]int64{a, b}; len(w.Answer.List) < 3; {
+		if at[0] == at[1] {
+			w.Answer.List = append(w.Answer.List, at[0])
+			at[0] += a
+		}
+		if at[0] < at[1] {
+			at[0] += a
+		} else if at[1] < at[0] {
+			at[1] += b
+		}
+	}
+	met.At = w.Answer.List
+	if met.At[2]/min(a, b) > most {
+		met.At = met.At[:1]
+	}
+	last := met.At[len(met.At)-1]
+	for i := range rows {
+		rows[i].Count = last / rows[i].By
+	}
+	met.Rows = rows
+	w.Moves = []Move{StartBoth{rows}, HopOn{rows[0], 1, rows[0].Count}, HopOn{rows[1], 1, rows[1].Count}, met}
+	return w, nil
+}

@@ -1,0 +1,280 @@
+package line
+
+import (
+	"errors"
+
+	"modeler/arithmetic"
+	"modeler/fraction"
+	"modeler/models/notation"
+	"modeler/models/scene"
+	"modeler/models/telling"
+	"modeler/models/words"
+)
+
+// mostInRow is how many equal hops still have their names under them.
+const mostInRow = 12
+
+// planRow lays out equal hops: a product, a division in groups, counting by a
+// number, multiples.
+//
+//	   +4       +4       +4
+//	 /    \   /    \   /    \     2 left over
+//	+------+--------+--------+-------+--->
+//	0      4        8        12      14
+func planRow(p arithmetic.Problem) (*plan, error) {
+	if p.Story != arithmetic.NoStory || p.Rest != arithmetic.LeftOver {
+		return nil, notMine
+	}
+	w, row, err := arithmetic.HopEqually(p)
+	if err != nil {
+		return nil, rowReason(p, err)
+	}
+	if row.Count > mostInRow {
+		return nil, errors.New(words.LineManyHops)
+	}
+	pl := &plan{problem: p, working: w, title: words.LineRowTitle(p, w.Answer)}
+	rest := w.Answer.Remainder
+	stops := landings(row)
+	if rest > 0 {
+		stops = append(stops, row.Land(row.Count)+rest)
+	}
+	k, err := rowSketch(stops, leastHop)
+	if err != nil {
+		return nil, err
+	}
+	pl.sketches = []*sketch{k}
+	for i, m := range w.Moves {
+		switch m := m.(type) {
+		case arithmetic.StartRow:
+			pl.startRow(k, m)
+		case arithmetic.HopOn:
+			pl.hopOn(k, m, i)
+		case arithmetic.StopShort:
+			k.gaps = append(k.gaps, gap{from: m.At, to: m.Total, size: arithmetic.Int(m.Rest), side: 1, step: i,
+				words: words.LineLeftOver, role: scene.First, of: scene.OfFirst, worth: fraction.Whole(m.Rest)})
+			pl.step(words.LineStopShort(m), restLine(m))
+		case arithmetic.CountHops:
+			pl.step(words.LineCountHops(m), pl.rowAnswer())
+		}
+	}
+	pl.asked, pl.answered = pl.rowAsked(row), pl.rowAnswer()
+	pl.desc = words.LineRowDesc(p, row, w.Answer, k.broken)
+	if !k.arrange() {
+		return nil, errors.New(words.LineCrowded)
+	}
+	return pl, nil
+}
+
+// rowReason says in words why there is no row.
+func rowReason(p arithmetic.Problem, err error) error {
+	switch {
+	case errors.Is(err, arithmetic.ErrNothing):
+		return errors.New(words.LineNoHop)
+	case errors.Is(err, arithmetic.ErrOverflow):
+		return errors.New(words.LineManyHops)
+	case p.Kind == arithmetic.Division && !p.Grouping:
+		return telling.NotMine(errors.New(words.LineSharing))
+	}
+	return reason(err)
+}
+
+// landings are the start of a row and every place on which it lands.
+func landings(row arithmetic.HopRow) []int64 {
+	var stops []int64
+	for nth := range row.Count + 1 {
+		stops = append(stops, row.Land(nth))
+	}
+	return stops
+}
+
+// rowSketch is a line for rows of hops, with stops that are no closer together than
+// narrowest. Only the landings have names.
+func rowSketch(stops []int64, narrowest int64) (*sketch, error) {
+	s := arithmetic.Scale{Parts: 1}
+	t, ok := arithmetic.RowStretch(stops, lineRoom, brokenRoom, narrowest)
+	if !ok {
+		return nil, errors.New(words.LineTrainTooFine)
+	}
+	return &sketch{ruler: rulerFor(t, endSides(t)), mark: t.Mark, long: t.Long, scale: s, hush: -1}, nil
+}
+
+// startRow marks where a row begins, and the total of a division.
+func (pl *plan) startRow(k *sketch, m arithmetic.StartRow) {
+	from := stop{at: m.From, label: runsOf("", arithmetic.Int(m.From)), role: scene.Note}
+	if pl.problem.Kind == arithmetic.Counting {
+		from.role, from.of, from.worth, from.dot = scene.First, scene.OfFirst, fraction.Whole(m.From), true
+	}
+	k.addStop(from)
+	if m.Total > 0 {
+		k.addStop(stop{at: m.Total, label: runsOf("", arithmetic.Int(m.Total)), role: scene.First, dot: true})
+	}
+	pl.step(words.LineRowStart(pl.problem, m), pl.rowAsked(m.HopRow))
+}
+
+// hopOn draws some of the hops of a row, in one step.
+func (pl *plan) hopOn(k *sketch, m arithmetic.HopOn, step int) {
+	pl.drawHopsOn(k, m, step, scene.Second, pl.rowOwner())
+	pl.step(words.LineHopOn(pl.problem, m), pl.hopLines(m)...)
+}
+
+// rowOwner is the number that the hops of a row add up to: what is put in groups,
+// or the answer.
+func (pl *plan) rowOwner() scene.Of {
+	switch pl.problem.Kind {
+	case arithmetic.Division:
+		return scene.OfFirst
+	case arithmetic.Multiples:
+		return scene.OfLeft // all of them, and no one number
+	}
+	return scene.OfAnswer
+}
+
+func (pl *plan) drawHopsOn(k *sketch, m arithmetic.HopOn, step int, role scene.Role, of scene.Of) {
+	sign := "+"
+	if m.Back {
+		sign = "−"
+	}
+	label := runsOf(sign, arithmetic.Int(m.By))
+	hidden := scene.Always
+	if pl.problem.Kind == arithmetic.Division {
+		hidden = scene.ShownOnly // to count them is to have the answer
+	}
+	all := k.namesFit(m)
+	for nth := m.First; nth <= m.Last; nth++ {
+		h := hop{from: m.Land(nth - 1), to: m.Land(nth), role: role, of: of, worth: fraction.Whole(m.By), step: step}
+		if h.when = hidden; nth == 1 && hidden == scene.ShownOnly {
+			shown := h // while the answer is hidden the first hop shows how long each is
+			shown.when, shown.of, shown.worth, shown.label, shown.alone = scene.HiddenOnly, scene.OfNothing, fraction.Fraction{}, label, true
+			k.hops = append(k.hops, shown)
+		}
+		if nth == 1 || k.width*int(m.By)/int(k.hi-k.lo) >= (scene.Text{Size: scene.Small, Runs: label}).Width()+4 {
+			h.label = label
+		}
+		k.hops = append(k.hops, h)
+		name := pl.landingName(m, nth, step)
+		if !all && name.label != nil {
+			name.row = [...]int{farRow, nearRow}[nth%2]
+		}
+		k.addStop(name)
+	}
+}
+
+// landingName is the name of the place of a landing. With the answer hidden, the
+// numbers that are asked for have none.
+func (pl *plan) landingName(m arithmetic.HopOn, nth int64, step int) stop {
+	n := arithmetic.Int(m.Land(nth))
+	name := stop{at: m.Land(nth), label: runsOf("", n), role: scene.Ink, step: step}
+	last := nth == m.Count
+	switch pl.problem.Kind {
+	case arithmetic.Product:
+		if last {
+			name.role, name.dot, name.asked, name.of = scene.Result, true, true, scene.OfNothing
+		}
+	case arithmetic.Division:
+		if nth > 1 {
+			name.when = scene.ShownOnly
+		}
+	default:
+		name.role = scene.Result
+		if name.dot, name.asked = last, last; !last && nth > 1 {
+			name.when = scene.ShownOnly
+		}
+		if nth == 1 && !last {
+			name.role = scene.Ink // the first one shows how it goes on
+		}
+	}
+	return name
+}
+
+// namesFit reports whether the names of the landings stand side by side in one row.
+func (k *sketch) namesFit(m arithmetic.HopOn) bool {
+	widest := 0
+	for nth := range m.Count + 1 {
+		size := scene.Small
+		if nth == m.Count {
+			size = scene.Middle
+		}
+		t := scene.Text{Size: size, Bold: nth == m.Count, Runs: runsOf("", arithmetic.Int(m.Land(nth)))}
+		widest = max(widest, t.Width())
+	}
+	return int(int64(k.width)*m.By/(k.hi-k.lo)) >= widest+labelGap
+}
+
+// hopLines writes the hops of a move: 3 × 4 = 12, or 45 + 5 = 50.
+func (pl *plan) hopLines(m arithmetic.HopOn) []notation.Line {
+	switch pl.problem.Kind {
+	case arithmetic.Counting:
+		var lines []notation.Line
+		for nth := m.First; nth <= m.Last; nth++ {
+			sign := "+"
+			if m.Back {
+				sign = "−"
+			}
+			lines = append(lines, telling.Join(telling.Count(m.Land(nth-1), scene.Ink), sign, telling.Count(m.By, scene.Moved), "=", telling.Count(m.Land(nth), scene.Result)))
+		}
+		return lines
+	case arithmetic.Multiples:
+		var lines []notation.Line
+		for nth := m.First; nth <= m.Last; nth++ {
+			lines = append(lines, timesLine(nth, m.By, m.Land(nth), scene.Result))
+		}
+		return lines
+	}
+	role := scene.Ink
+	if m.Last == m.Count && pl.problem.Kind == arithmetic.Product {
+		role = scene.Result
+	}
+	return []notation.Line{timesLine(m.Last, m.By, m.Land(m.Last), role)}
+}
+
+func timesLine(nth, by, is int64, role scene.Role) notation.Line {
+	return telling.Join(telling.Count(nth, scene.Ink), "×", telling.Count(by, scene.Second), "=", telling.Count(is, role))
+}
+
+func restLine(m arithmetic.StopShort) notation.Line {
+	return telling.Join(telling.Count(m.Total, scene.First), "−", telling.Count(m.At, scene.Ink), "=", telling.Count(m.Rest, scene.First))
+}
+
+// rowAsked is the problem with a question mark for what is asked.
+func (pl *plan) rowAsked(row arithmetic.HopRow) notation.Line {
+	switch pl.problem.Kind {
+	case arithmetic.Counting, arithmetic.Multiples:
+		return telling.Join(pl.rowBegin(row), ",", telling.Unknown())
+	}
+	a, b, _ := pl.problem.Operands()
+	op := pl.problem.Left.(arithmetic.Operation).Op
+	return telling.Join(telling.Numeral(a, scene.First), op.String(), telling.Numeral(b, scene.Second), "=", telling.Unknown())
+}
+
+// rowBegin is the first two numbers of a run, or the first multiple.
+func (pl *plan) rowBegin(row arithmetic.HopRow) notation.Line {
+	if pl.problem.Kind == arithmetic.Multiples {
+		return notation.Line{telling.Count(row.By, scene.Result)}
+	}
+	return telling.Join(telling.Count(row.From, scene.First), ",", telling.Count(row.Land(1), scene.Result))
+}
+
+// rowAnswer is the answer in symbols: 4 × 3 = 12, 14 ÷ 3 = 4 r 2, or the row of
+// numbers, with the middle left out where it is long.
+func (pl *plan) rowAnswer() notation.Line {
+	a := pl.working.Answer
+	switch pl.problem.Kind {
+	case arithmetic.Counting, arithmetic.Multiples:
+		return shortList(a.List)
+	}
+	line := pl.rowAsked(arithmetic.HopRow{})
+	line = telling.Join(line[:len(line)-1], telling.Numeral(a.Number, scene.Result))
+	if a.Remainder > 0 {
+		line = telling.Join(line, notation.W("r"), telling.Count(a.Remainder, scene.First))
+	}
+	return line
+}
+
+// shortList is a row of numbers: 4, 8, 12, or 4, 8, 12, …, 48.
+func shortList(list []int64) notation.Line {
+	const most = 6
+	if all := telling.Counts(",", scene.Result, list...); len(list) <= most && telling.EquationFits(all) {
+		return all
+	}
+	return telling.Join(telling.Counts(",", scene.Result, list[:3]...), ",", notation.W("…"), ",", telling.Count(list[len(list)-1], scene.Result))
+}
