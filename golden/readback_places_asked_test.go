@@ -25,6 +25,9 @@ func (s sight) readAskedPlaces(t problems.Truth, of func(...scene.Role) *big.Rat
 		err := both(agree("the number", of(scene.First, scene.Result), n), agree("the digit", of(scene.Result), s.digitWorth(n)))
 		return both(err, both(s.rowsAre("", n), s.readTenTimes()))
 	}
+	if n, times, ok := s.byDigit(t); ok {
+		return s.readTimes(t, n, times)
+	}
 	own, err := s.moving(t, of)
 	if err != nil {
 		return err
@@ -150,6 +153,49 @@ func (s sight) readSaid(name string) error {
 	return nil
 }
 
+// byDigit are the factors of a product by one digit: the number of more digits and
+// the digit; ok is false for other problems.
+func (s sight) byDigit(t problems.Truth) (n, times *big.Rat, ok bool) {
+	a, b := t.Numbers[0], t.Numbers[1]
+	ten := whole(10)
+	for _, power := range []int64{10, 100, 1_000} {
+		if a.Cmp(whole(power)) == 0 || b.Cmp(whole(power)) == 0 {
+			return nil, nil, false // the counters move to the next column
+		}
+	}
+	if s.problem.Kind != arithmetic.Product || (a.Cmp(ten) < 0) == (b.Cmp(ten) < 0) {
+		return nil, nil, false
+	}
+	if a.Cmp(ten) < 0 {
+		a, b = b, a
+	}
+	return a, b, true
+}
+
+// readTimes reads a product by one digit: in every column so many rows of the digit,
+// what is solid comes to the product, and so do the rows, traded or not.
+func (s sight) readTimes(t problems.Truth, n, times *big.Rat) error {
+	sum, count, err := s.placesTable()
+	if err != nil {
+		return err
+	}
+	inRows := func(p measure.Paint) bool {
+		return s.is(p, scene.First, scene.Second) || s.empty(p, scene.First, scene.Second)
+	}
+	digits := n.Num().String()
+	for power := range s.tableColumns() {
+		want := int64(0)
+		if power < len(digits) {
+			want = int64(digits[len(digits)-1-power]-'0') * times.Num().Int64()
+		}
+		if got := count(power, inRows); got != want {
+			return fmt.Errorf("%d counters in rows of 10 to the power of %d, not %d", got, power, want)
+		}
+	}
+	err = both(agree("what is solid", sum(s.solid), t.Value), agree("the rows", sum(inRows), t.Value))
+	return both(err, both(s.rowsAre("×", n, times, t.Value), s.lowestDigits(count)))
+}
+
 // moving is the number whose counters move: the first or the second.
 func (s sight) moving(t problems.Truth, of func(...scene.Role) *big.Rat) (*big.Rat, error) {
 	first, second := of(scene.First), of(scene.Second)
@@ -212,6 +258,9 @@ func (s sight) readSlants(far int) error {
 // stepsOfShift: the number lies there, then in every step what it was and what it
 // is after one more move.
 func stepsOfShift(steps []sight, t problems.Truth) error {
+	if n, _, ok := steps[0].byDigit(t); ok {
+		return followCounters(steps, []*big.Rat{n, t.Value})
+	}
 	rows := []*big.Rat(nil)
 	for i, s := range steps {
 		sum, _, err := s.placesTable()

@@ -66,46 +66,69 @@ func (s sight) placesTable() (sum func(func(measure.Paint) bool) *big.Rat, count
 	return sum, count, both(s.columnNames(columns), s.evenCounters(columns))
 }
 
-// evenCounters: the counters of a column stand as far apart as those of every
-// other, sideways and downwards. One number may begin under another.
+// evenCounters: the counters of a row stand as far apart in every column, and on
+// the middle of the column or as far to both sides; the rows stand as far apart,
+// but one number may begin under another.
 func (s sight) evenCounters(columns []measure.Rect) error {
-	if len(s.Circles) == 0 {
-		return nil
+	step := s.counterStep()
+	if step == 0 {
+		return nil // no two stand side by side
 	}
-	least := 2 * s.Circles[0].R
-	even := func(list []int, bands int) error {
-		slices.Sort(list)
-		list = slices.Compact(list)
-		for i := range max(0, len(list)-1) {
-			gap := list[i+1] - list[i]
-			if gap > least+8 {
-				bands--
-			} else if gap != least+5 {
-				return fmt.Errorf("counters are %d units apart", gap)
-			}
-		}
-		if bands < 1 {
-			return fmt.Errorf("counters stand at %v", list)
-		}
-		return nil
-	}
+	rows := map[[2]int][]int{}
 	var ys []int
-	for _, c := range columns {
-		var xs []int
-		for _, counter := range s.Circles {
-			if counter.X > c.X && counter.X < c.Right() {
-				// They stand on the middle of the column, or as far to both sides.
-				if off := 2 * (counter.X - (c.X + c.W/2)) % (least + 5); min(max(off, -off), least+5-max(off, -off)) > 1 {
-					return fmt.Errorf("the counter at %d stands out of line", counter.X)
-				}
-				xs, ys = append(xs, counter.X), append(ys, counter.Y)
+	for _, counter := range s.Circles {
+		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return counter.X > c.X && counter.X < c.Right() })
+		c := columns[power]
+		off := 2 * (counter.X - (c.X + c.W/2)) % step
+		if off = max(off, -off); min(off, step-off) > 1 {
+			return fmt.Errorf("the counter at %d stands out of line", counter.X)
+		}
+		rows[[2]int{power, counter.Y}] = append(rows[[2]int{power, counter.Y}], counter.X)
+		ys = append(ys, counter.Y)
+	}
+	for _, xs := range rows {
+		slices.Sort(xs)
+		for i := range len(xs) - 1 {
+			if xs[i+1]-xs[i] != step {
+				return fmt.Errorf("counters in a row stand at %v", xs)
 			}
 		}
-		if err := even(xs, 1); err != nil {
-			return err
+	}
+	slices.Sort(ys)
+	ys = slices.Compact(ys)
+	parts := 1
+	for i := range len(ys) - 1 {
+		if gap := ys[i+1] - ys[i]; gap > step {
+			parts++
+		} else if gap < step {
+			return fmt.Errorf("rows of counters stand at %v", ys)
 		}
 	}
-	return even(ys, 3)
+	if parts > 2+1 { // a ghost may leave a gap
+		return fmt.Errorf("rows of counters stand at %v", ys)
+	}
+	return nil
+}
+
+// counterStep is from the middle of one counter to that of the next; 0 when no two
+// stand side by side or one under the other.
+func (s sight) counterStep() int {
+	step := 0
+	for _, a := range s.Circles {
+		for _, b := range s.Circles {
+			near := 0
+			switch {
+			case a.Y == b.Y:
+				near = b.X - a.X
+			case a.X == b.X:
+				near = b.Y - a.Y
+			}
+			if most := 2*a.R + 8; near > 0 && near <= most && (step == 0 || near < step) {
+				step = near
+			}
+		}
+	}
+	return step
 }
 
 // digitRows are the numbers under the columns, in rows from the top: of each row

@@ -42,6 +42,10 @@ const (
 // fives is how many counters stand in a line.
 const fives = 5
 
+// smallest is the radius of the smallest counter that has room for dashes, and for
+// fives to be seen at a glance.
+const smallest = 12
+
 // demand is what a table must have room for.
 type demand struct {
 	top     int                 // the largest place
@@ -51,6 +55,8 @@ type demand struct {
 	arrows  bool                // arrows lead from one band to the other
 	digits  bool                // whether the digits of each band stand under it, inside the column
 	sign    bool                // whether a sign stands beside the rows under the table
+	across  int                 // of rows of a digit: the most counters side by side; 0 for counters in fives
+	down    int                 // and how many rows there are
 }
 
 // table is the layout of a lesson.
@@ -58,6 +64,7 @@ type table struct {
 	top     int
 	periods bool
 	wide    bool // five counters stand in a row, and not in an upright line
+	across  int  // how many stand in a row where they lie in rows of a digit; 0 where they lie in fives
 	r, step int  // radius of a counter, and from one to the next
 	columns [arithmetic.PlaceNames]scene.Box
 	most    arithmetic.Counts // counters that lie in one band at once
@@ -67,7 +74,7 @@ type table struct {
 
 // layTable gives every column and band its place.
 func layTable(d demand) table {
-	t := table{top: d.top, periods: d.periods || d.top >= fewColumns, wide: d.top < fewColumns}
+	t := table{top: d.top, periods: d.periods || d.top >= fewColumns, wide: d.top < fewColumns, across: d.across}
 	gutter := 0
 	if d.sign {
 		gutter = signWidth
@@ -86,6 +93,9 @@ func layTable(d demand) table {
 			y += gap
 		}
 		h := 2 * t.r
+		if i == 0 && d.down > 0 {
+			h = d.down*t.step - (t.step - 2*t.r)
+		}
 		for power, n := range slots {
 			h = max(h, t.height(int(n)))
 			t.most[power] = max(t.most[power], n)
@@ -105,9 +115,17 @@ func layTable(d demand) table {
 
 // size chooses how large a counter is.
 func (t *table) size(room int) {
-	const least, most, air = 12, 16, 5
+	const air, closeAir = 5, 3 // between two counters
+	least, most := smallest, 16
+	if t.across > 0 {
+		least, most = 5, 11
+	}
 	for t.r = most; ; t.r-- {
-		if t.step = 2*t.r + air; t.r == least || t.total() <= room {
+		between := air
+		if t.r < smallest {
+			between = max(closeAir, t.r/2)
+		}
+		if t.step = 2*t.r + between; t.r == least || t.total() <= room {
 			return
 		}
 	}
@@ -115,6 +133,9 @@ func (t *table) size(room int) {
 
 // inner is the width of the counters of one column.
 func (t *table) inner() int {
+	if t.across > 0 {
+		return t.across*t.step - (t.step - 2*t.r)
+	}
 	if t.wide {
 		return fives*t.step - (t.step - 2*t.r)
 	}
@@ -124,7 +145,9 @@ func (t *table) inner() int {
 // height is that of a number of counters in one band.
 func (t *table) height(count int) int {
 	lines := min(count, fives)
-	if t.wide {
+	if t.across > 0 {
+		lines = 1
+	} else if t.wide {
 		lines = (count + fives - 1) / fives
 	}
 	return max(0, lines*t.step-(t.step-2*t.r))
