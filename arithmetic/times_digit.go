@@ -19,8 +19,8 @@ type CountPlaceRows struct {
 	On             Counts
 }
 
-// TradeTens gives every ten pieces of a place for 1 piece of the next larger place.
-type TradeTens struct {
+// TradeTensUp gives every ten pieces of a place for 1 piece of the next larger place.
+type TradeTensUp struct {
 	From       int
 	Tens, Gone int64 // how many tens, and how many pieces they are
 	Left       int64
@@ -29,7 +29,7 @@ type TradeTens struct {
 
 func (RepeatRows) move()     {}
 func (CountPlaceRows) move() {}
-func (TradeTens) move()      {}
+func (TradeTensUp) move()    {}
 
 // ErrNoDigit says that no factor has one digit from 2 to 9 beside one of two to
 // four digits.
@@ -85,7 +85,7 @@ func MultiplyByDigit(p Problem) (Working, error) {
 		if carried = count.Total / 10; carried > 0 {
 			on[power] -= 10 * carried
 			on[power+1] += carried
-			w.Moves = append(w.Moves, TradeTens{power, carried, 10 * carried, on[power], on})
+			w.Moves = append(w.Moves, TradeTensUp{power, carried, 10 * carried, on[power], on})
 		}
 	}
 	w.Moves = append(w.Moves, ReadOff{number * times, product})

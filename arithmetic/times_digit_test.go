@@ -34,7 +34,7 @@ func TestTradesOfTensKeepTheProduct(t *testing.T) {
 			}
 			want := new(big.Int).Mul(big.NewInt(number), big.NewInt(times)).Int64()
 			for _, move := range w.Moves {
-				if m, ok := move.(TradeTens); ok && (m.After.Total() != want || m.Gone != 10*m.Tens || m.Left > 9) {
+				if m, ok := move.(TradeTensUp); ok && (m.After.Total() != want || m.Gone != 10*m.Tens || m.Left > 9) {
 					t.Fatalf("%d × %d: %+v", times, number, m)
 				}
 			}

@@ -29,7 +29,7 @@ type repeating struct {
 	table   table
 	laid    arithmetic.LayOut
 	rows    arithmetic.RepeatRows
-	trades  []arithmetic.TradeTens
+	trades  []arithmetic.TradeTensUp
 	read    arithmetic.ReadOff
 	own     laid // how a row of the number is drawn
 	carried arithmetic.Counts
@@ -70,7 +70,7 @@ func tellTimes(p arithmetic.Problem) telling.Telling {
 			}
 			desc = words.Sentences(words.PlacesDescOn(move.On, k.table.top), words.PlacesDescCounted(move))
 			step.Title, step.Hands, step.Ask = words.PlacesCountRows(move)
-		case arithmetic.TradeTens:
+		case arithmetic.TradeTensUp:
 			k.trade(shown, move)
 			desc = words.Sentences(words.PlacesTraded(move), words.PlacesDescOn(move.After, k.table.top))
 			step.Title, step.Hands, step.Ask = words.PlacesTradeTens(move)
@@ -115,7 +115,7 @@ func repeatingOf(w arithmetic.Working) (k *repeating, most []arithmetic.Counts, 
 			k.rows, most = move, append(most, move.All)
 		case arithmetic.CountPlaceRows:
 			last = i
-		case arithmetic.TradeTens:
+		case arithmetic.TradeTensUp:
 			lower[move.From+1] = move.Tens
 			across = max(across, move.Tens)
 			k.trades = append(k.trades, move)
@@ -199,7 +199,7 @@ func (k *repeating) lie(s *scene.Scene, row, new laid) {
 
 // trade takes all the tens of a place away, which stay as ghosts for this step, and
 // lays as many counters in the next column.
-func (k *repeating) trade(s *scene.Scene, move arithmetic.TradeTens) {
+func (k *repeating) trade(s *scene.Scene, move arithmetic.TradeTensUp) {
 	from, to, t := move.From, move.From+1, &k.table
 	k.gone[from], k.carried[to] = move.Gone, move.Tens
 	for power := t.top; power >= 0; power-- {
@@ -226,7 +226,7 @@ func (k *repeating) trade(s *scene.Scene, move arithmetic.TradeTens) {
 
 // taken draws a stroke through the counters that a trade has taken, and an arrow to
 // those that it has brought.
-func (k *repeating) taken(s *scene.Scene, m arithmetic.TradeTens) {
+func (k *repeating) taken(s *scene.Scene, m arithmetic.TradeTensUp) {
 	gone, come := k.table.around(k.pile(m.From)[:m.Gone]).Box(), k.pile(m.From+1)
 	s.Draw(scene.Gone, scene.Bold, scene.Line{X1: gone.X, Y1: gone.Bottom(), X2: gone.Right(), Y2: gone.Y})
 	k.table.arrow(s, gone, come[len(come)-1], m.From)

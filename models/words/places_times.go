@@ -38,7 +38,7 @@ func PlacesCountRows(m arithmetic.CountPlaceRows) (title string, hands, ask Phra
 }
 
 // PlacesTradeTens tells how every ten counters of a column become one in the next.
-func PlacesTradeTens(m arithmetic.TradeTens) (title string, hands, ask Phrase) {
+func PlacesTradeTens(m arithmetic.TradeTensUp) (title string, hands, ask Phrase) {
 	gone, come := pieces(m.From, m.Gone), pieces(m.From+1, m.Tens)
 	are := " are "
 	return "Trade " + gone + " for " + come,
@@ -47,7 +47,7 @@ func PlacesTradeTens(m arithmetic.TradeTens) (title string, hands, ask Phrase) {
 }
 
 // PlacesTraded says in a description what a trade gave for what.
-func PlacesTraded(m arithmetic.TradeTens) string {
+func PlacesTraded(m arithmetic.TradeTensUp) string {
 	return pieces(m.From, m.Gone) + " are traded for " + pieces(m.From+1, m.Tens) + "."
 }
 
