@@ -39,6 +39,23 @@ func Shifts(p Problem) (nth, places int, ok bool) {
 	return 0, 0, false
 }
 
+// ShiftsBeyondFacts reports whether a product or quotient with 10, 100 or 1,000 is
+// more than a fact: 3 × 10 and 30 ÷ 10 are known from groups and rows, and 23 × 10
+// and 3 × 100 are seen by their places.
+func ShiftsBeyondFacts(p Problem) bool {
+	const mostInFacts = 12
+	nth, places, ok := Shifts(p)
+	if !ok {
+		return false
+	}
+	a, b, _ := p.Operands()
+	moved, whole := [2]Number{a, b}[nth].Int64()
+	if p.Kind == Division {
+		moved /= 10
+	}
+	return whole && (places > 1 || moved > mostInFacts)
+}
+
 func shiftOf(n Number) (places int, ok bool) {
 	v, whole := n.Int64()
 	for places = 1; places <= 3; places++ {

@@ -2,11 +2,8 @@ package golden
 
 import (
 	"fmt"
-	"maps"
 	"math/big"
 	"slices"
-	"strconv"
-	"strings"
 
 	"modeler/arithmetic"
 	"modeler/golden/measure"
@@ -66,143 +63,69 @@ func (s sight) placesTable() (sum func(func(measure.Paint) bool) *big.Rat, count
 	return sum, count, both(s.columnNames(columns), s.evenCounters(columns))
 }
 
-// evenCounters: the counters of a column stand as far apart as those of every
-// other, sideways and downwards. One number may begin under another.
+// evenCounters: the counters of a row stand as far apart in every column, and on
+// the middle of the column or as far to both sides; the rows stand as far apart,
+// but one number may begin under another.
 func (s sight) evenCounters(columns []measure.Rect) error {
-	if len(s.Circles) == 0 {
-		return nil
+	step := s.counterStep()
+	if step == 0 {
+		return nil // no two stand side by side
 	}
-	least := 2 * s.Circles[0].R
-	even := func(list []int, bands int) error {
-		slices.Sort(list)
-		list = slices.Compact(list)
-		for i := range max(0, len(list)-1) {
-			gap := list[i+1] - list[i]
-			if gap > least+8 {
-				bands--
-			} else if gap != least+5 {
-				return fmt.Errorf("counters are %d units apart", gap)
-			}
-		}
-		if bands < 1 {
-			return fmt.Errorf("counters stand at %v", list)
-		}
-		return nil
-	}
+	rows := map[[2]int][]int{}
 	var ys []int
-	for _, c := range columns {
-		var xs []int
-		for _, counter := range s.Circles {
-			if counter.X > c.X && counter.X < c.Right() {
-				// They stand on the middle of the column, or as far to both sides.
-				if off := 2 * (counter.X - (c.X + c.W/2)) % (least + 5); min(max(off, -off), least+5-max(off, -off)) > 1 {
-					return fmt.Errorf("the counter at %d stands out of line", counter.X)
-				}
-				xs, ys = append(xs, counter.X), append(ys, counter.Y)
-			}
+	for _, counter := range s.Circles {
+		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return counter.X > c.X && counter.X < c.Right() })
+		c := columns[power]
+		off := 2 * (counter.X - (c.X + c.W/2)) % step
+		if off = max(off, -off); min(off, step-off) > 1 {
+			return fmt.Errorf("the counter at %d stands out of line", counter.X)
 		}
-		if err := even(xs, 1); err != nil {
-			return err
-		}
+		rows[[2]int{power, counter.Y}] = append(rows[[2]int{power, counter.Y}], counter.X)
+		ys = append(ys, counter.Y)
 	}
-	return even(ys, 3)
-}
-
-// digitRows are the numbers under the columns, in rows from the top: of each row
-// the number under each column, the ones first, "" where there is none. signs are
-// what stands left of each row.
-func (s sight) digitRows() (rows [][]string, signs []string) {
-	columns := s.tableColumns()
-	at := map[int][]string{}
-	for _, t := range s.Texts {
-		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Y })
-		if _, err := strconv.Atoi(t.Words); err == nil && !t.Bold && power >= 0 && t.Anchor == "middle" && s.standsAlone(t) {
-			if at[t.Y] == nil {
-				at[t.Y] = make([]string, len(columns))
-			}
-			at[t.Y][power] = t.Words
-		}
-	}
-	for _, y := range slices.Sorted(maps.Keys(at)) {
-		rows, signs = append(rows, at[y]), append(signs, "")
-		for _, t := range s.Texts {
-			if t.Y == y && t.X < columns[len(columns)-1].X {
-				signs[len(signs)-1] += t.Words
+	for _, xs := range rows {
+		slices.Sort(xs)
+		for i := range len(xs) - 1 {
+			if xs[i+1]-xs[i] != step {
+				return fmt.Errorf("counters in a row stand at %v", xs)
 			}
 		}
 	}
-	return rows, signs
-}
-
-// standsAlone reports whether a number is not part of a line like 4 > 1.
-func (s sight) standsAlone(t measure.Text) bool {
-	return !slices.ContainsFunc(s.Texts, func(o measure.Text) bool {
-		return o.Order != t.Order && o.Y == t.Y && max(o.X-t.X, t.X-o.X) < t.Size && strings.ContainsAny(o.Words, "<=>")
-	})
-}
-
-// digitsAre compares a row with the digits of a number.
-func digitsAre(row []string, v *big.Rat) error {
-	digits := v.Num().String()
-	for power, text := range row {
-		want := ""
-		if power < len(digits) {
-			want = digits[len(digits)-1-power : len(digits)-power]
+	slices.Sort(ys)
+	ys = slices.Compact(ys)
+	parts := 1
+	for i := range len(ys) - 1 {
+		if gap := ys[i+1] - ys[i]; gap > step {
+			parts++
+		} else if gap < step {
+			return fmt.Errorf("rows of counters stand at %v", ys)
 		}
-		if text != want {
-			return fmt.Errorf("%q stands where %q of %s belongs", text, want, digits)
-		}
+	}
+	if parts > 2+1 { // a ghost may leave a gap
+		return fmt.Errorf("rows of counters stand at %v", ys)
 	}
 	return nil
 }
 
-// rowsAre: the rows are the digits of the numbers, and the sign stands beside the
-// second.
-func (s sight) rowsAre(sign string, numbers ...*big.Rat) error {
-	rows, signs := s.digitRows()
-	if len(rows) != len(numbers) {
-		return fmt.Errorf("%d rows of digits for %d numbers", len(rows), len(numbers))
-	}
-	for i, n := range numbers {
-		if err := digitsAre(rows[i], n); err != nil {
-			return err
-		}
-		if want := map[bool]string{true: sign}[i == 1]; signs[i] != want {
-			return fmt.Errorf("%q stands beside the digits of %s", signs[i], n.RatString())
-		}
-	}
-	return nil
-}
-
-// readTakenCounters reads the rows of a subtraction: the first number, under it how many
-// counters there are after the trades, the second number and what is left.
-func (s sight) readTakenCounters(t problems.Truth, count func(int, func(measure.Paint) bool) int64) error {
-	rows, signs := s.digitRows()
-	n := t.Numbers
-	if len(rows) == 3 {
-		return s.rowsAre("−", n[0], n[1], t.Value)
-	}
-	if len(rows) != 4 || signs[2] != "−" {
-		return fmt.Errorf("%d rows of digits, with the signs %q", len(rows), signs)
-	}
-	for power, text := range rows[1] {
-		there := count(power, func(p measure.Paint) bool { return s.solid(p) || s.ghost(p) })
-		if text == "" && rows[0][power] != strconv.FormatInt(there, 10) && there > 0 || text != "" && text != strconv.FormatInt(there, 10) {
-			return fmt.Errorf("%q over %d counters after the trades", text, there)
+// counterStep is from the middle of one counter to that of the next; 0 when no two
+// stand side by side or one under the other.
+func (s sight) counterStep() int {
+	step := 0
+	for _, a := range s.Circles {
+		for _, b := range s.Circles {
+			near := 0
+			switch {
+			case a.Y == b.Y:
+				near = b.X - a.X
+			case a.X == b.X:
+				near = b.Y - a.Y
+			}
+			if most := 2*a.R + 8; near > 0 && near <= most && (step == 0 || near < step) {
+				step = near
+			}
 		}
 	}
-	return both(digitsAre(rows[0], n[0]), both(digitsAre(rows[2], n[1]), digitsAre(rows[3], t.Value)))
-}
-
-// footIs: the bold number at the foot, where it is one number alone.
-func (s sight) footIs(want *big.Rat) error {
-	for _, t := range s.Texts {
-		v, err := strconv.ParseInt(strings.ReplaceAll(t.Words, ",", ""), 10, 64)
-		if alone := !strings.Contains(fmt.Sprint(s.Statements()), t.Words); err == nil && t.Bold && alone {
-			return agree("the number at the foot", whole(v), want)
-		}
-	}
-	return nil
+	return step
 }
 
 // columnNames: over every column stands its name, and over the names of three
@@ -244,32 +167,6 @@ func (s sight) columnNames(columns []measure.Rect) error {
 // solid is every counter that lies there, and gone every one that does not.
 func (s sight) solid(p measure.Paint) bool {
 	return s.is(p, scene.First, scene.Second, scene.Result, scene.Moved)
-}
-
-// lowestDigits compares the numbers in the lowest row under the columns with the
-// counters that are there. A column without a number has no counters.
-func (s sight) lowestDigits(count func(int, func(measure.Paint) bool) int64) error {
-	columns := s.tableColumns()
-	under := map[int]measure.Text{}
-	lowest := 0
-	for _, t := range s.Texts {
-		_, err := strconv.Atoi(t.Words)
-		power := slices.IndexFunc(columns, func(c measure.Rect) bool { return t.X == c.X+c.W/2 && t.Y > c.Bottom() })
-		if err != nil || t.Bold || power < 0 || t.Anchor != "middle" {
-			continue
-		}
-		lowest = max(lowest, t.Y)
-		if t.Y == lowest {
-			under[power] = t
-		}
-	}
-	for power := range columns {
-		n := count(power, s.solid)
-		if t := under[power]; t.Y == lowest && t.Words != strconv.FormatInt(n, 10) || t.Y < lowest && n > 0 {
-			return fmt.Errorf("%d counters over the number %q", n, t.Words)
-		}
-	}
-	return nil
 }
 
 // readPlaces counts the whole story.

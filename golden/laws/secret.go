@@ -244,6 +244,11 @@ func Unanswered(p Picture) error {
 // rowsOf is how many rows lie there.
 var rowsOf = regexp.MustCompile(`[0-9,]+ rows? of`)
 
+// placesOnly reports whether a phrase is the name of a place: ten, or ten thousand.
+func placesOnly(phrase []string) bool {
+	return !slices.ContainsFunc(phrase, func(word string) bool { return placeOf(word) < 0 })
+}
+
 // tells is says, but leaves out the count of a place: that
 // "1 ten and 3 ones" lie there does not tell that the answer is 3, nor does "3 of
 // 4 parts".
@@ -254,8 +259,8 @@ func tells(text, secret string) bool {
 		if i > 0 && strings.Contains(want[0], "/") && strings.Trim(in[i-1], "0123456789") == "" {
 			continue // the fraction of a mixed number
 		}
-		if i > 0 && len(want) == 1 && placeOf(want[0]) >= 0 && strings.Trim(in[i-1], "0123456789") == "" {
-			continue // 1 ten, where the answer is ten
+		if i > 0 && placesOnly(want) && strings.Trim(in[i-1], "0123456789") == "" {
+			continue // 1 ten or 1 ten thousand, where the answer is ten
 		}
 		if slices.Equal(in[i:end], want) && (end == len(in) || placeOf(in[end]) < 0 && in[end] != "of") {
 			return true

@@ -129,6 +129,9 @@ func planned(w arithmetic.Working) bool {
 // turn is the place of the array among the pictures of a problem.
 func turn(p arithmetic.Problem) int {
 	const shared, sharedByOne = 40, 999 // dividends for which counters in groups and blocks lead
+	if arithmetic.ShiftsBeyondFacts(p) && p.Story == arithmetic.NoStory {
+		return telling.Follows // its places are seen better in columns
+	}
 	switch p.Kind {
 	case arithmetic.Product:
 		if p.Story == arithmetic.TimesAsMany {

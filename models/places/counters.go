@@ -36,6 +36,9 @@ func (l laid) empty() laid { return laid{l.role, scene.Dashed, l.of} }
 // lay draws one counter of a place.
 func (t *table) lay(s *scene.Scene, power int, at scene.Circle, as laid) {
 	it := scene.Item{Shape: at, Role: as.role, Finish: as.finish, Of: as.of}
+	if it.Finish == scene.Dashed && t.r < smallest {
+		it.Finish = scene.Fine // a dash would be as long as a side
+	}
 	if as.of != scene.OfNothing {
 		it.Worth = fraction.Whole(arithmetic.Power10(power))
 	}

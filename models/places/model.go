@@ -42,6 +42,7 @@ var Model = &telling.Model{
 		"3,450 x 100",
 		"82,000 ÷ 1,000",
 		"39,950 + 100",
+		"6 x 347",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -56,8 +57,11 @@ func turn(p arithmetic.Problem) int {
 	case arithmetic.InWords:
 		return telling.Leads
 	case arithmetic.Product, arithmetic.Division:
-		if _, _, ok := arithmetic.Shifts(p); ok {
-			return telling.Leads
+		if _, _, ok := arithmetic.Shifts(p); ok && fitsShift(p) == nil {
+			if arithmetic.ShiftsBeyondFacts(p) {
+				return telling.Leads
+			}
+			return telling.Follows
 		}
 		return telling.Serves
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Comparison, arithmetic.Claim:
@@ -112,6 +116,9 @@ func fits(p arithmetic.Problem) error {
 // fitsShift is about products and quotients with 10, 100 or 1,000.
 func fitsShift(p arithmetic.Problem) error {
 	nth, _, ok := arithmetic.Shifts(p)
+	if _, _, _, times := arithmetic.TimesDigit(p); !ok && times && p.Story == arithmetic.NoStory {
+		return nil
+	}
 	if !ok || p.Story != arithmetic.NoStory || p.Rest != arithmetic.LeftOver {
 		return telling.NotMine(words.PlacesShiftKind)
 	}
@@ -184,6 +191,9 @@ func tell(p arithmetic.Problem) telling.Telling {
 	case arithmetic.PlaceValue:
 		return tellDigit(p)
 	case arithmetic.Product, arithmetic.Division:
+		if _, _, ok := arithmetic.Shifts(p); !ok {
+			return tellTimes(p)
+		}
 		return tellShifted(p)
 	}
 	return tellCompared(p)

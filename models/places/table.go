@@ -3,7 +3,6 @@ package places
 import (
 	"modeler/arithmetic"
 	"modeler/models/scene"
-	"modeler/models/telling"
 	"modeler/models/words"
 )
 
@@ -42,6 +41,10 @@ const (
 // fives is how many counters stand in a line.
 const fives = 5
 
+// smallest is the radius of the smallest counter that has room for dashes, and for
+// fives to be seen at a glance.
+const smallest = 12
+
 // demand is what a table must have room for.
 type demand struct {
 	top     int                 // the largest place
@@ -51,6 +54,8 @@ type demand struct {
 	arrows  bool                // arrows lead from one band to the other
 	digits  bool                // whether the digits of each band stand under it, inside the column
 	sign    bool                // whether a sign stands beside the rows under the table
+	across  int                 // of rows of a digit: the most counters side by side; 0 for counters in fives
+	down    int                 // and how many rows there are
 }
 
 // table is the layout of a lesson.
@@ -58,6 +63,7 @@ type table struct {
 	top     int
 	periods bool
 	wide    bool // five counters stand in a row, and not in an upright line
+	across  int  // how many stand in a row where they lie in rows of a digit; 0 where they lie in fives
 	r, step int  // radius of a counter, and from one to the next
 	columns [arithmetic.PlaceNames]scene.Box
 	most    arithmetic.Counts // counters that lie in one band at once
@@ -67,7 +73,7 @@ type table struct {
 
 // layTable gives every column and band its place.
 func layTable(d demand) table {
-	t := table{top: d.top, periods: d.periods || d.top >= fewColumns, wide: d.top < fewColumns}
+	t := table{top: d.top, periods: d.periods || d.top >= fewColumns, wide: d.top < fewColumns, across: d.across}
 	gutter := 0
 	if d.sign {
 		gutter = signWidth
@@ -86,6 +92,9 @@ func layTable(d demand) table {
 			y += gap
 		}
 		h := 2 * t.r
+		if i == 0 && d.down > 0 {
+			h = d.down*t.step - (t.step - 2*t.r)
+		}
 		for power, n := range slots {
 			h = max(h, t.height(int(n)))
 			t.most[power] = max(t.most[power], n)
@@ -105,9 +114,17 @@ func layTable(d demand) table {
 
 // size chooses how large a counter is.
 func (t *table) size(room int) {
-	const least, most, air = 12, 16, 5
+	const air, closeAir = 5, 3 // between two counters
+	least, most := smallest, 16
+	if t.across > 0 {
+		least, most = 5, 11
+	}
 	for t.r = most; ; t.r-- {
-		if t.step = 2*t.r + air; t.r == least || t.total() <= room {
+		between := air
+		if t.r < smallest {
+			between = max(closeAir, t.r/2)
+		}
+		if t.step = 2*t.r + between; t.r == least || t.total() <= room {
 			return
 		}
 	}
@@ -115,6 +132,9 @@ func (t *table) size(room int) {
 
 // inner is the width of the counters of one column.
 func (t *table) inner() int {
+	if t.across > 0 {
+		return t.across*t.step - (t.step - 2*t.r)
+	}
 	if t.wide {
 		return fives*t.step - (t.step - 2*t.r)
 	}
@@ -124,7 +144,9 @@ func (t *table) inner() int {
 // height is that of a number of counters in one band.
 func (t *table) height(count int) int {
 	lines := min(count, fives)
-	if t.wide {
+	if t.across > 0 {
+		lines = 1
+	} else if t.wide {
 		lines = (count + fives - 1) / fives
 	}
 	return max(0, lines*t.step-(t.step-2*t.r))
@@ -158,14 +180,6 @@ func (t *table) total() int {
 	return sum
 }
 
-// name is what stands over a column: within a period it is hundreds, tens or ones.
-func (t *table) name(power int) string {
-	if t.periods {
-		power %= 3
-	}
-	return words.Place(power, 2)
-}
-
 // place gives the columns the room that is left, in equal shares.
 func (t *table) place(gutter, bottom int) {
 	room := scene.PaperW - 2*scene.Margin - gutter
@@ -193,57 +207,3 @@ func (t *table) columnsTop() int {
 }
 
 func (t *table) bottom() int { return t.columns[0].Bottom() }
-
-// row is the middle of a row under the table, from 0.
-func (t *table) row(i int) int { return t.bottom() + firstRow + i*rowStep }
-
-// rowsEnd is the lower edge of a number of rows under the table.
-func (t *table) rowsEnd(rows int) int {
-	if rows == 0 {
-		return t.bottom()
-	}
-	return t.row(rows-1) + scene.Middle/2 + 4
-}
-
-// middle is the middle of a column.
-func (t *table) middle(power int) int { return t.columns[power].X + t.columns[power].W/2 }
-
-// slot is the counter number i of a place in a band, from 0. What is beyond ten
-// goes on in the next band, where there is one.
-func (t *table) slot(power, band, i int) scene.Circle {
-	line, at := i/fives, i%fives
-	across := min(int(t.most[power]), fives) // counters that stand side by side in the lesson
-	if !t.wide {
-		across = 1 + min(int(t.most[power])-1, fives)/fives
-	}
-	left := t.middle(power) - (across-1)*t.step/2
-	top := t.bands[band].Y + t.r
-	if t.wide {
-		return scene.Circle{X: left + at*t.step, Y: top + line*t.step, R: t.r}
-	}
-	return scene.Circle{X: left + line*t.step, Y: top + at*t.step, R: t.r}
-}
-
-// base is the empty table on a paper with a number of rows under it.
-func (t *table) base(rows int) *scene.Scene {
-	s := &scene.Scene{W: scene.PaperW, H: t.rowsEnd(rows) + scene.Margin}
-	t.spread(s)
-	return s
-}
-
-// spread draws the columns with their names.
-func (t *table) spread(s *scene.Scene) {
-	const round = 8
-	for power := t.top; power >= 0; power-- {
-		c := t.columns[power]
-		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: c.X, Y: c.Y, W: c.W, H: c.H, Round: round})
-		s.Add(telling.Text(scene.Note, t.middle(power), c.Y-nameH/2-1, scene.Small, t.name(power)))
-		if !t.periods || power%3 != 0 {
-			continue
-		}
-		first := t.columns[min(power+2, t.top)]
-		bar := scene.Rect{X: first.X, Y: scene.Margin, W: c.Right() - first.X, H: periodH - 6, Round: round}
-		s.Draw(scene.Tray, scene.Plain, bar)
-		s.Add(telling.Text(scene.Ink, bar.X+bar.W/2, bar.Y+bar.H/2-1, scene.Small, words.Period(power/3)))
-	}
-}

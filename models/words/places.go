@@ -18,7 +18,7 @@ var (
 	PlacesSmall    = errors.New("a place-value table compares numbers above 20")
 	PlacesKind     = errors.New("a place-value table shows a whole number, and adds, subtracts or compares two of them")
 
-	PlacesShiftKind = errors.New("a place-value table multiplies and divides by 10, 100 and 1,000")
+	PlacesShiftKind = errors.New("a place-value table multiplies and divides by 10, 100 and 1,000, and multiplies up to 9,999 by one digit")
 	PlacesShiftNone = errors.New("there are no counters to move for 0")
 	PlacesUneven    = errors.New("a counter would leave the table on the right: the last digits are not 0")
 	PlacesProduct   = errors.New("the product is more than 9,999,999, and the largest column is that of the millions")
@@ -30,7 +30,7 @@ func Period(n int) string { return [...]string{"ones", "thousands", "millions"}[
 
 // PlacesSheet is the sheet that the counters lie on.
 func PlacesSheet(columns int) string {
-	return "sheet ruled in " + strconv.Itoa(columns) + " " + plural("column", int64(columns))
+	return "sheet of paper ruled in " + strconv.Itoa(columns) + " " + plural("column", int64(columns))
 }
 
 // column is where the counters of a place lie.

@@ -43,8 +43,8 @@ func PlacesBeside(m arithmetic.LookBeside) (title string, hands, ask Phrase) {
 	}
 	digit := arithmetic.Grouped(m.Digit)
 	title = "Look at the place beside it"
-	ask = Say("What would " + digit + " be worth one column to the " + side + "?")
-	would := Say("One column to the " + side + ", in the " + Place(m.Beside, 2) + ", " + digit + " would be worth " + other + ". ")
+	ask = Say("What would the digit " + digit + " be worth one column to the " + side + "?")
+	would := Say("One column to the " + side + ", in the " + Place(m.Beside, 2) + ", the " + digit + " would be worth " + other + ". ")
 	if m.Beside > m.Power {
 		return title, Say(would, "That is 10 times as much as ", worth, "."), ask
 	}
@@ -82,7 +82,7 @@ func PeriodSaid(m arithmetic.SayPeriod) string {
 func PlacesSayPeriod(m arithmetic.SayPeriod) (title string, hands, ask Phrase) {
 	name := Period(m.Nth)
 	title = "Say the " + name
-	ask = Say("Which number stands in the three columns of the " + name + "?")
+	ask = Say("Which number do the digits of the " + name + " make?")
 	where := "Go on to the " + name
 	if m.First {
 		where = "Begin at the left, with the " + name
