@@ -13,6 +13,7 @@ import (
 	"modeler/models/bars"
 	"modeler/models/blocks"
 	"modeler/models/bond"
+	"modeler/models/cubes"
 	"modeler/models/diagram"
 	"modeler/models/groups"
 	"modeler/models/line"
@@ -30,6 +31,7 @@ type (
 // All lists the models in the order they are tried.
 var All = []*Model{
 	blocks.Model,
+	cubes.Model,
 	array.Model,
 	bars.Model,
 	line.Model,
