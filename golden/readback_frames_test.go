@@ -234,6 +234,9 @@ func (s sight) readRings(t problems.Truth) error {
 // readFrames compares a finished picture with the truth.
 func readFrames(s sight, t problems.Truth) error {
 	f, err := s.frames()
+	if s.problem.Kind == arithmetic.WaysToMake {
+		return both(err, s.readWayFrames(f, t, true))
+	}
 	if err == nil {
 		err = both(s.readTallies(f), s.readRings(t))
 	}
@@ -294,10 +297,16 @@ func stepsOfFrames(steps []sight, t problems.Truth) error {
 	before := int64(0)
 	for i, s := range steps {
 		f, err := s.frames()
+		now := f.all()
+		if s.problem.Kind == arithmetic.WaysToMake {
+			if err = both(err, s.readWayFrames(f, t, i == len(steps)-1)); err != nil {
+				return fmt.Errorf("step %d: %w", i+1, err)
+			}
+			continue
+		}
 		if err == nil {
 			err = both(s.readTallies(f), s.readRings(t))
 		}
-		now := f.all()
 		if err == nil {
 			switch s.problem.Kind {
 			case arithmetic.Subtraction:
@@ -336,8 +345,55 @@ func stepsEnd(steps []sight, t problems.Truth, last int64) error {
 			return fmt.Errorf("the first step has %s counters", first.RatString())
 		}
 		return agree("the sum", whole(last), t.Value)
-	case arithmetic.Missing:
+	case arithmetic.Missing, arithmetic.WaysToMake:
 		return readFrames(steps[len(steps)-1], t)
 	}
 	return agree("the number", whole(last), t.Numbers[0])
+}
+
+// readWayFrames: every frame that is not empty has as many counters as the number, the
+// two colors after each other, and under it stand both parts; all together are all the
+// ways.
+func (s sight) readWayFrames(f framed, t problems.Truth, all bool) error {
+	n := t.Numbers[0].Num().Int64()
+	var pairs [][2]int64
+	for i, face := range f.frames {
+		var parts [2]int64
+		for _, role := range f.cells[i] {
+			switch role {
+			case scene.First, scene.Moved:
+				if parts[1] > 0 {
+					return errors.New("the colors of a frame are mixed")
+				}
+				parts[0]++
+			case scene.Second:
+				parts[1]++
+			}
+		}
+		if lie := parts[0] + parts[1]; lie != n && lie > 0 {
+			return fmt.Errorf("%d counters in a frame, for %d", lie, n)
+		}
+		label := ""
+		for _, line := range s.Lines() {
+			for _, w := range line {
+				if w.X > face.X && w.X < face.Right() && w.Y > face.Bottom() && w.Y < face.Bottom()+60 && w.Size < scene.Large {
+					label += w.Text
+				}
+			}
+		}
+		if label == "" {
+			continue
+		}
+		if want := fmt.Sprintf("%d+%d", parts[0], parts[1]); label != want {
+			return fmt.Errorf("%q stands under a frame with %s", label, want)
+		}
+		pairs = append(pairs, parts)
+	}
+	if all && !slices.Equal(pairs, t.Pairs) {
+		return fmt.Errorf("the ways are %v, not %v", pairs, t.Pairs)
+	}
+	if all {
+		return s.readPairsMake(t)
+	}
+	return nil
 }
