@@ -54,6 +54,8 @@ func (s sight) frames() (f framed, err error) {
 		}
 		switch {
 		case role != emptyCell:
+		case s.empty(c.Paint, scene.Moved) && c.R == s.Circles[0].R/2:
+			continue // the ring in a counter that has just come
 		case s.empty(c.Paint, scene.Gone) && c.Dash != "":
 			role = ghostCell
 		case s.empty(c.Paint, scene.Note) && c.Dash != "":

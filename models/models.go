@@ -15,6 +15,7 @@ import (
 	"modeler/models/bond"
 	"modeler/models/cubes"
 	"modeler/models/diagram"
+	"modeler/models/frames"
 	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
@@ -31,6 +32,7 @@ type (
 // All lists the models in the order they are tried.
 var All = []*Model{
 	blocks.Model,
+	frames.Model,
 	cubes.Model,
 	array.Model,
 	bars.Model,

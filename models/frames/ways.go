@@ -112,10 +112,11 @@ func (k *ways) way(s *scene.Scene, at int, pair [2]int64, when scene.When) {
 		x, y := middle(k.board.at(at*arithmetic.TenFrame+int(i), false))
 		it := scene.Item{Shape: scene.Circle{X: x, Y: y, R: k.radius()}, Role: scene.First, Finish: scene.Deep, When: when, Of: scene.OfNth(at), Worth: fraction.Whole(1)}
 		if i >= pair[0] {
-			it.Role = scene.Second
+			it.Role, it.Finish = scene.Second, scene.Plain
 		}
 		if at >= k.fresh && i == pair[0]-1 {
-			it.Role, it.Finish = scene.Moved, scene.Plain
+			k.arrive(s, it)
+			continue
 		}
 		s.Add(it)
 	}
