@@ -43,8 +43,9 @@ type TakeCubes struct {
 	Breaks              bool
 }
 
-// ReadTrains reads what lies there: Tens trains of ten and Ones more.
-type ReadTrains struct{ Total, Tens, Ones int64 }
+// ReadTrains reads what lies there: Tens trains of ten, which are Worth cubes, and
+// Ones more.
+type ReadTrains struct{ Total, Tens, Worth, Ones int64 }
 
 // MatchTrains holds two trains side by side from the same end: Short cubes of both
 // stand next to each other, and the train of number Longer has Gap more. Gap is 0
@@ -86,7 +87,9 @@ var (
 
 func layTrains(nth int, n int64) LayTrains { return LayTrains{nth, n, n / CubeTrain, n % CubeTrain} }
 
-func readTrains(n int64) ReadTrains { return ReadTrains{n, n / CubeTrain, n % CubeTrain} }
+func readTrains(n int64) ReadTrains {
+	return ReadTrains{n, n / CubeTrain, n / CubeTrain * CubeTrain, n % CubeTrain}
+}
 
 // ShowWithCubes builds a whole number from 1 to 100 of trains of ten and single cubes
 // (CCSS 1.NBT.B.2).

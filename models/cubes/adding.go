@@ -108,9 +108,9 @@ func (a *sum) snapped(s *scene.Scene, first, second scene.Item, over scene.Role)
 	left.cubes(s, row, 0, m.First, first)
 	left.cubes(s, row, m.First, m.Over, moved)
 	left.peg(s, row, m.Sum)
-	left.label(s, row, m.Sum, moved.Role, count(m.Over, moved.Role))
 	right.train(s, beside, m.Rest, second)
 	if first.Of != scene.OfAnswer {
+		left.label(s, row, m.Sum, moved.Role, count(m.Over, moved.Role)) // without colors it says which are the second's
 		right.cubes(s, beside, m.Rest, m.Over, scene.Item{Role: scene.Gone, Finish: scene.Dashed})
 	}
 	a.label(s, 0, m.More)

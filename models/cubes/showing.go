@@ -65,15 +65,14 @@ func (b bench) totals(s *scene.Scene, m arithmetic.ReadTrains) {
 	}
 }
 
-// asTens is a number as so many tens and ones.
+// asTens is a number as its tens and ones, in digits where it has both.
 func asTens(m arithmetic.ReadTrains) notation.Line {
 	line := telling.Join(telling.Count(m.Total, scene.First), "=")
-	ones := telling.Join(number(m.Ones), notation.W(words.Place(0, m.Ones)))
 	switch {
 	case m.Tens == 0:
-		return telling.Join(line, ones)
+		return telling.Join(line, number(m.Ones), notation.W(words.Place(0, m.Ones)))
 	case m.Ones == 0:
 		return telling.Join(line, number(m.Tens), notation.W(words.Place(1, m.Tens)))
 	}
-	return telling.Join(line, number(m.Tens), notation.W(words.Place(1, m.Tens)), "+", ones)
+	return telling.Join(line, number(m.Worth), "+", number(m.Ones))
 }
