@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"math/big"
 	"slices"
-	"strconv"
 
 	"modeler/arithmetic"
 	"modeler/golden/measure"
@@ -54,6 +53,8 @@ func (s sight) frames() (f framed, err error) {
 		}
 		switch {
 		case role != emptyCell:
+		case s.empty(c.Paint, scene.Moved) && c.R == s.Circles[0].R/2:
+			continue // the ring in a counter that has just come
 		case s.empty(c.Paint, scene.Gone) && c.Dash != "":
 			role = ghostCell
 		case s.empty(c.Paint, scene.Note) && c.Dash != "":
@@ -113,127 +114,12 @@ func (f framed) all() (n int64) {
 	return n
 }
 
-// readTallies: what is written under a frame is so.
-func (s sight) readTallies(f framed) error {
-	for i, face := range f.frames {
-		var lie, gone int64
-		for _, role := range f.cells[i] {
-			if slices.Contains(counted, role) {
-				lie++
-			}
-			if role == ghostCell {
-				gone++
-			}
-		}
-		for _, t := range s.Texts {
-			if t.X != face.X+face.W/2 || t.Y < face.Bottom() || t.Y > face.Bottom()+60 || t.Size >= scene.Large {
-				continue
-			}
-			if t.Words == "?" {
-				continue
-			}
-			want := []string{strconv.FormatInt(lie, 10), "− " + strconv.FormatInt(gone, 10), pairNames(lie)}
-			if !slices.Contains(want, t.Words) {
-				return fmt.Errorf("%q stands under a frame with %d counters", t.Words, lie)
-			}
-		}
-	}
-	return nil
-}
-
-func pairNames(n int64) string {
-	text := fmt.Sprintf("%d pairs", n/2)
-	if n/2 == 1 {
-		text = "1 pair"
-	}
-	if n%2 == 1 {
-		text += ", 1 left over"
-	}
-	return text
-}
-
-// readStruck: each row of what was taken away has one stroke through all of it, and
-// nothing else is struck.
-func (s sight) readStruck(f framed) error {
-	strokes := 0
-	for _, p := range s.Paths {
-		if p.Width == "5" && len(p.Points) == 2 && p.Points[0].Y != p.Points[1].Y {
-			strokes++
-		}
-	}
-	want := 0
-	for i, face := range f.frames {
-		side := face.W / 5
-		for row := range 2 {
-			first, last := -1, -1
-			for col := range 5 {
-				if f.cells[i][row*5+col] == ghostCell {
-					last = col
-					if first < 0 {
-						first = col
-					}
-				}
-			}
-			if first < 0 {
-				continue
-			}
-			want++
-			left, right, y := face.X+first*side+side/2, face.X+last*side+side/2, face.Y+row*side+side/2
-			if !slices.ContainsFunc(s.Paths, func(p measure.Path) bool {
-				b := p.Box()
-				return p.Width == "5" && len(p.Points) == 2 && b.X <= left && b.X > left-side/2 && b.Right() >= right && b.Right() < right+side/2 && b.Y < y && b.Bottom() > y
-			}) {
-				return errors.New("what is taken away is not crossed out")
-			}
-		}
-	}
-	if strokes != want {
-		return fmt.Errorf("%d strokes for %d rows that are taken away", strokes, want)
-	}
-	return nil
-}
-
-// readRings: every ring around a pair has two counters in it, and every double ring
-// as many as the other.
-func (s sight) readRings(t problems.Truth) error {
-	var sizes []int
-	for _, r := range s.Rects {
-		if !s.empty(r.Paint, scene.Moved, scene.Result) || r.Dash != "" {
-			continue
-		}
-		n := 0
-		for _, c := range s.Circles {
-			if r.Contains(measure.Box{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}) && s.is(c.Paint, counted...) {
-				n++
-			}
-		}
-		sizes = append(sizes, n)
-	}
-	n := t.Numbers[0].Num().Int64()
-	switch s.problem.Kind {
-	case arithmetic.Parity:
-		if len(sizes) > 0 && int64(len(sizes)) != n/2 || slices.ContainsFunc(sizes, func(n int) bool { return n != 2 }) {
-			return fmt.Errorf("the pairs of %d are %v", n, sizes)
-		}
-	case arithmetic.Addition:
-		if len(sizes) == 0 {
-			return nil
-		}
-		each := min(n, t.Numbers[1].Num().Int64(), 5)
-		if len(sizes) != 2 || int64(sizes[0]) != each || int64(sizes[1]) != each {
-			return fmt.Errorf("what is marked as a double is %v", sizes)
-		}
-	default:
-		if len(sizes) > 0 {
-			return errors.New("there are rings around counters")
-		}
-	}
-	return nil
-}
-
 // readFrames compares a finished picture with the truth.
 func readFrames(s sight, t problems.Truth) error {
 	f, err := s.frames()
+	if s.problem.Kind == arithmetic.WaysToMake {
+		return both(err, s.readWayFrames(f, t, true))
+	}
 	if err == nil {
 		err = both(s.readTallies(f), s.readRings(t))
 	}
@@ -250,7 +136,7 @@ func readFrames(s sight, t problems.Truth) error {
 	}
 	switch s.problem.Kind {
 	case arithmetic.Show:
-		return both(is("the number", n(0), scene.First), agree("all", whole(f.all()), n(0)))
+		return both(s.readTensFoot(n(0)), both(is("the number", n(0), scene.First), agree("all", whole(f.all()), n(0))))
 	case arithmetic.Parity:
 		lone := whole(n(0).Num().Int64() % 2)
 		return both(is("the number", n(0), scene.First), is("what has no partner", lone, loneCell))
@@ -294,10 +180,16 @@ func stepsOfFrames(steps []sight, t problems.Truth) error {
 	before := int64(0)
 	for i, s := range steps {
 		f, err := s.frames()
+		now := f.all()
+		if s.problem.Kind == arithmetic.WaysToMake {
+			if err = both(err, s.readWayFrames(f, t, i == len(steps)-1)); err != nil {
+				return fmt.Errorf("step %d: %w", i+1, err)
+			}
+			continue
+		}
 		if err == nil {
 			err = both(s.readTallies(f), s.readRings(t))
 		}
-		now := f.all()
 		if err == nil {
 			switch s.problem.Kind {
 			case arithmetic.Subtraction:
@@ -336,7 +228,7 @@ func stepsEnd(steps []sight, t problems.Truth, last int64) error {
 			return fmt.Errorf("the first step has %s counters", first.RatString())
 		}
 		return agree("the sum", whole(last), t.Value)
-	case arithmetic.Missing:
+	case arithmetic.Missing, arithmetic.WaysToMake:
 		return readFrames(steps[len(steps)-1], t)
 	}
 	return agree("the number", whole(last), t.Numbers[0])

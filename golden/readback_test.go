@@ -35,6 +35,7 @@ var readings = map[string]readers{
 	"number-bond":       {readBond, stepsOfBond, false},
 	"place-value-table": {readPlaces, stepsOfPlaces, true},
 	"ten-frames":        {readFrames, stepsOfFrames, true},
+	"linking-cubes":     {readCubes, stepsOfCubes, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
 }
 

@@ -13,7 +13,9 @@ import (
 	"modeler/models/bars"
 	"modeler/models/blocks"
 	"modeler/models/bond"
+	"modeler/models/cubes"
 	"modeler/models/diagram"
+	"modeler/models/frames"
 	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
@@ -30,6 +32,8 @@ type (
 // All lists the models in the order they are tried.
 var All = []*Model{
 	blocks.Model,
+	frames.Model,
+	cubes.Model,
 	array.Model,
 	bars.Model,
 	line.Model,

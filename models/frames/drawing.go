@@ -64,6 +64,24 @@ func middle(c scene.Box) (x, y int) { return c.X + c.W/2, c.Y + c.H/2 }
 
 func (b board) radius() int { return b.side * 36 / 100 }
 
+// finishOf tells counters apart without their colors: the second number is pale where
+// the first is solid, and an answer is unlike the known number that lies first.
+func finishOf(nth, first int) scene.Finish {
+	if nth%2 == 0 || nth == arithmetic.Asked && first == 1 {
+		return scene.Deep
+	}
+	return scene.Plain
+}
+
+// arrive marks a counter that has just come: it has a ring in it.
+func (b board) arrive(s *scene.Scene, it scene.Item) {
+	it.Role, it.Finish = scene.Moved, scene.Plain
+	s.Add(it)
+	disc := it.Shape.(scene.Circle)
+	disc.R /= 2
+	s.Add(scene.Item{Shape: disc, Role: scene.Moved, Finish: scene.Outline, When: it.When})
+}
+
 // empty draws the frames with nothing in them.
 func (b board) empty(s *scene.Scene) {
 	for _, f := range b.frames {
@@ -81,7 +99,7 @@ func (b board) draw(s *scene.Scene, now state, result bool) {
 		}
 		x, y := middle(b.at(i, now.paired))
 		disc := scene.Circle{X: x, Y: y, R: b.radius()}
-		it := scene.Item{Shape: disc, Role: telling.RoleOf(c.nth), Finish: scene.Deep, Of: scene.OfAnswer, Worth: fraction.Whole(1)}
+		it := scene.Item{Shape: disc, Role: telling.RoleOf(c.nth), Finish: finishOf(c.nth, now.cells[0].nth), Of: scene.OfAnswer, Worth: fraction.Whole(1)}
 		if c.nth != arithmetic.Asked {
 			it.Of = scene.OfNth(c.nth)
 		}
@@ -92,9 +110,10 @@ func (b board) draw(s *scene.Scene, now state, result bool) {
 		case c.mark == taken:
 			it.Role, it.Finish = scene.Gone, scene.Dashed
 		case c.mark == moved:
-			it.Role, it.Finish = scene.Moved, scene.Plain
+			b.arrive(s, it)
+			continue
 		case result:
-			it.Role, it.Of = scene.Result, scene.OfAnswer
+			it.Role, it.Of, it.Finish = scene.Result, scene.OfAnswer, scene.Deep
 		}
 		s.Add(it)
 	}

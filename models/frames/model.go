@@ -15,7 +15,7 @@ import (
 var Model = &telling.Model{
 	Name:  "ten-frames",
 	Title: "Ten frames",
-	Doc:   "Counters in frames of ten: small numbers, sums and differences to 20 through ten, doubles, even and odd.",
+	Doc:   "Counters in frames of ten: small numbers, sums and differences to 20 through ten, doubles, even and odd, ways to make a number.",
 	Kinds: []arithmetic.Kind{
 		arithmetic.Show,
 		arithmetic.Addition,
@@ -23,6 +23,7 @@ var Model = &telling.Model{
 		arithmetic.Expression,
 		arithmetic.Missing,
 		arithmetic.Parity,
+		arithmetic.WaysToMake,
 	},
 	Examples: []string{
 		"8 + 6", "6 + 7", "7 + 7", "4 + 4", "5 + 3", "3 + 9", "13 + 4", "10 + 10",
@@ -31,6 +32,7 @@ var Model = &telling.Model{
 		"8 + ? = 11", "? + 3 = 7",
 		"7", "17", "34",
 		"is 17 even or odd", "is 40 even or odd",
+		"ways to make 10", "ways to make 5",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -41,7 +43,7 @@ var Model = &telling.Model{
 func turn(p arithmetic.Problem) int {
 	switch p.Kind {
 	case arithmetic.Show, arithmetic.Addition, arithmetic.Subtraction, arithmetic.Parity:
-	case arithmetic.Expression, arithmetic.Missing:
+	case arithmetic.Expression, arithmetic.Missing, arithmetic.WaysToMake:
 		if fits(p) == nil {
 			return telling.Follows
 		}
@@ -87,6 +89,12 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 		return arithmetic.FillInFrames(p)
 	case arithmetic.Parity:
 		return arithmetic.PairInFrames(p)
+	case arithmetic.WaysToMake:
+		n, _ := p.Left.(arithmetic.Number)
+		if v, _ := n.Int64(); v > arithmetic.TenFrame {
+			return arithmetic.Working{}, arithmetic.ErrFrames
+		}
+		return arithmetic.Ways(p)
 	}
 	return arithmetic.Working{}, arithmetic.ErrNotWhole
 }

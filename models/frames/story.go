@@ -28,6 +28,9 @@ func tell(p arithmetic.Problem) telling.Telling {
 	if err != nil {
 		panic("frames: a problem that does not fit: " + err.Error())
 	}
+	if p.Kind == arithmetic.WaysToMake {
+		return tellWays(w)
+	}
 	k := plan(w)
 	t := telling.Telling{Answer: w.Answer, Pieces: k.pieces()}
 	for i, m := range w.Moves {

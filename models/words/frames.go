@@ -8,6 +8,9 @@ import (
 // Frame is the sheet that counters lie on: two rows of five cells.
 const Frame = "ten frame"
 
+// TwoColored is a counter with a color on each side.
+const TwoColored = "two-colored counter"
+
 // FramesQuestion is what a picture asks in place of the number that it shows.
 const FramesQuestion = "Which number is this?"
 
@@ -17,7 +20,7 @@ type TenFrames struct {
 	Total int64 // what all the counters come to, or what they come to in the end
 }
 
-// FramesPut heads and tells how the counters of a number are put in.
+// Put heads and tells how the counters of a number are put in.
 func (f TenFrames) Put(m arithmetic.PutCounters) Told {
 	var t Told
 	switch f.Kind {

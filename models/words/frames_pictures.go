@@ -141,6 +141,7 @@ var (
 	ErrFramesWhole    = errors.New("ten frames show whole numbers")
 	ErrFramesMany     = errors.New("ten frames are used for sums and differences to 20")
 	ErrFramesLarge    = errors.New("ten frames show numbers to 40")
+	ErrFramesWays     = errors.New("ten frames show the ways to make numbers to 10")
 	ErrFramesNegative = errors.New("there is less than is to be taken away")
 	ErrFramesMissing  = errors.New("the missing number would be less than 0")
 )
@@ -148,6 +149,8 @@ var (
 // FramesMisfit says why a problem cannot be worked in ten frames.
 func FramesMisfit(p arithmetic.Problem, err error) error {
 	switch {
+	case errors.Is(err, arithmetic.ErrFrames) && p.Kind == arithmetic.WaysToMake:
+		return ErrFramesWays
 	case errors.Is(err, arithmetic.ErrFrames) && (p.Kind == arithmetic.Show || p.Kind == arithmetic.Parity):
 		return ErrFramesLarge
 	case errors.Is(err, arithmetic.ErrFrames):
