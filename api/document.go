@@ -89,7 +89,7 @@ func NewDocument(l models.Lesson, model string) Document {
 	for _, other := range l.Also {
 		d.Also = append(d.Also, OtherReading{words.ReadBack(other), other.String()})
 	}
-	for _, m := range l.Others {
+	for _, m := range l.Others() {
 		d.OtherModels = append(d.OtherModels, m.Name)
 	}
 	for _, piece := range l.Pieces {

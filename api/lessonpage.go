@@ -98,7 +98,7 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 	hidden := p
 	hidden.Hidden = true
 	v.HiddenURL = hidden.URL()
-	for _, m := range l.Others {
+	for _, m := range l.Others() {
 		one := linkTo(written, m.Name)
 		one.Title = m.Title
 		one.Picture = show(Picture{Problem: written, Model: m.Name}, m.Tell(l.Problem).Whole, true)

@@ -3,6 +3,7 @@ package models
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"modeler/arithmetic"
 	"modeler/arithmetic/reading"
@@ -13,8 +14,7 @@ import (
 // the page and the API show.
 type Lesson struct {
 	reading.Reading
-	Model  *Model
-	Others []*Model // the other models that fit
+	Model *Model
 	Telling
 }
 
@@ -29,26 +29,36 @@ func Teach(problem, name string) (Lesson, error) {
 	if err := arithmetic.Check(r.Problem); err != nil {
 		return Lesson{}, unanswerable(r, err)
 	}
-	fit, why := Fitting(r.Problem)
-	if len(fit) == 0 {
-		return Lesson{}, noPicture(r, why)
+	m, err := choose(r, name)
+	if err != nil {
+		return Lesson{}, err
 	}
-	chosen := fit[0]
-	if name != "" {
-		if chosen = Named(name); chosen == nil {
-			return Lesson{}, unknownModel(r, name, fit)
+	return Lesson{Reading: r, Model: m, Telling: m.Tell(r.Problem)}, nil
+}
+
+// choose is the named model, or when name is empty the first that fits.
+func choose(r reading.Reading, name string) (*Model, error) {
+	if name == "" {
+		m, why := first(r.Problem)
+		if m == nil {
+			return nil, noPicture(r, why)
 		}
-		if err := chosen.Fits(r.Problem); err != nil {
-			return Lesson{}, misfit(r, chosen, err, fit)
-		}
+		return m, nil
 	}
-	lesson := Lesson{Reading: r, Model: chosen, Telling: chosen.Tell(r.Problem)}
-	for _, m := range fit {
-		if m != chosen {
-			lesson.Others = append(lesson.Others, m)
-		}
+	m := Named(name)
+	if m == nil {
+		return nil, unknownModel(r, name)
 	}
-	return lesson, nil
+	if why := m.Fits(r.Problem); why != nil {
+		return nil, misfit(r, m, why)
+	}
+	return m, nil
+}
+
+// Others lists the other models that fit the problem, the one to use next in front.
+func (l Lesson) Others() []*Model {
+	fit, _ := Fitting(l.Problem)
+	return slices.DeleteFunc(fit, func(m *Model) bool { return m == l.Model })
 }
 
 // unanswerable explains why a problem that reads well has no answer to show, and
@@ -79,7 +89,11 @@ func noPicture(r reading.Reading, why error) error {
 	return e
 }
 
-func unknownModel(r reading.Reading, name string, fit []*Model) error {
+func unknownModel(r reading.Reading, name string) error {
+	fit, why := Fitting(r.Problem)
+	if len(fit) == 0 {
+		return noPicture(r, why)
+	}
 	e := wholeText(r)
 	e.Code = reading.NoSuchModel
 	e.Message = fmt.Sprintf("there is no model called %q", clip(name, 40))
@@ -88,7 +102,11 @@ func unknownModel(r reading.Reading, name string, fit []*Model) error {
 	return e
 }
 
-func misfit(r reading.Reading, m *Model, why error, fit []*Model) error {
+func misfit(r reading.Reading, m *Model, why error) error {
+	fit, reason := Fitting(r.Problem)
+	if len(fit) == 0 {
+		return noPicture(r, reason)
+	}
 	e := wholeText(r)
 	e.Code = reading.NoPicture
 	e.Message = m.Title + " cannot show " + r.Problem.String() + ": " + why.Error()

@@ -58,9 +58,7 @@ func Named(name string) *Model {
 // front. When there is none, why is the reason of the first model that tells
 // problems of that kind; it is nil when no model does.
 func Fitting(p arithmetic.Problem) (fit []*Model, why error) {
-	turns := slices.Clone(All)
-	slices.SortStableFunc(turns, func(a, b *Model) int { return a.Turn(p) - b.Turn(p) })
-	for _, m := range turns {
+	for _, m := range inTurn(p) {
 		err := m.Fits(p)
 		if err == nil {
 			fit = append(fit, m)
@@ -69,4 +67,25 @@ func Fitting(p arithmetic.Problem) (fit []*Model, why error) {
 		}
 	}
 	return fit, why
+}
+
+// first is the head of what [Fitting] lists, found without asking the rest.
+func first(p arithmetic.Problem) (fit *Model, why error) {
+	for _, m := range inTurn(p) {
+		err := m.Fits(p)
+		if err == nil {
+			return m, nil
+		}
+		if why == nil && !errors.Is(err, telling.ErrNotMine) {
+			why = err
+		}
+	}
+	return nil, why
+}
+
+// inTurn lists all models in the order in which they are asked about a problem.
+func inTurn(p arithmetic.Problem) []*Model {
+	turns := slices.Clone(All)
+	slices.SortStableFunc(turns, func(a, b *Model) int { return a.Turn(p) - b.Turn(p) })
+	return turns
 }

@@ -143,7 +143,7 @@ func tellStep(b *strings.Builder, n int, s models.Step) {
 
 func tellOthers(b *strings.Builder, l models.Lesson) {
 	var names []string
-	for _, m := range l.Others {
+	for _, m := range l.Others() {
 		names = append(names, m.Name)
 	}
 	if len(names) > 0 {
