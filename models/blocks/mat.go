@@ -77,12 +77,14 @@ const (
 // everything fits on the paper.
 func layMat(d demand) mat {
 	var best mat
-	worth, perRows := 0, arrangements(d.top)
+	worth, perRows := 0, arrangements(d)
 	for cell := leastCell; cell <= mostCell; cell++ {
 		for _, perRow := range perRows {
 			m := mat{cell: cell, top: d.top, perRow: perRow}
-			fits := m.place(d)
-			if height := m.trays[0].H - 2*trayPad; fits && height <= highest {
+			if !m.place(d) {
+				continue
+			}
+			if height := m.trays[0].H - 2*trayPad; height <= highest {
 				w := perCell*cell + perDimCell*min(cell, clearCell) - height*(len(d.slots)+1)/2
 				if perRow[0] == 5 {
 					w += perFive
@@ -97,14 +99,14 @@ func layMat(d demand) mat {
 }
 
 // arrangements are the numbers of pieces in a row to try, those that are read
-// at a glance first.
-func arrangements(top int) (list [][places]int) {
+// at a glance first. A row longer than there are pieces is not worth a try.
+func arrangements(d demand) (list [][places]int) {
 	flats, cubes := 1, 1
-	if top >= 2 {
-		flats = 6
+	if d.top >= 2 {
+		flats = min(6, max(1, d.most(2)))
 	}
-	if top >= 3 {
-		cubes = 5
+	if d.top >= 3 {
+		cubes = min(5, max(1, d.most(3)))
 	}
 	for _, ones := range []int{5, 10} {
 		for _, rods := range []int{5, 10} {
@@ -118,24 +120,32 @@ func arrangements(top int) (list [][places]int) {
 	return list
 }
 
+// most is the most pieces that lie in a band of a tray.
+func (d demand) most(power int) int {
+	most := int64(0)
+	for _, slots := range d.slots {
+		most = max(most, slots[power])
+	}
+	return int(most)
+}
+
 // place gives every tray and band its place; false when the trays are wider than
 // the paper, or a ten has no full rows.
 func (m *mat) place(d demand) bool {
-	height := m.placeBands(d) + trayPad - m.up - trayTop
 	total := d.gutter - trayGap
 	var widths, inner [places]int
 	for power := range m.top + 1 {
 		if d.tens[power] && 10%m.perRow[power] != 0 {
 			return false
 		}
-		most := 0
-		for _, slots := range d.slots {
-			most = max(most, int(slots[power]))
-		}
-		inner[power] = m.blockWidth(power, most)
+		inner[power] = m.blockWidth(power, d.most(power))
 		widths[power] = max(inner[power]+2*trayPad, d.floor[power])
 		total += widths[power] + trayGap
 	}
+	if total > scene.PaperW-2*scene.Margin {
+		return false
+	}
+	height := m.placeBands(d) + trayPad - m.up - trayTop
 	x := (scene.PaperW-total)/2 + d.gutter
 	for i := range m.bands {
 		m.bands[i].X = x - d.gutter
@@ -145,7 +155,7 @@ func (m *mat) place(d demand) bool {
 		m.left[power] = x + (widths[power]-inner[power])/2
 		x += widths[power] + trayGap
 	}
-	return total <= scene.PaperW-2*scene.Margin
+	return true
 }
 
 // placeBands gives every band its height and returns where the last one ends.

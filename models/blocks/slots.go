@@ -59,9 +59,6 @@ func (m *mat) slot(power, band, i int) scene.Box {
 	dx, dy := m.gaps(power)
 	col, row := i%m.perRow[power], i/m.perRow[power]
 	x, y := m.left[power]+col*(w+dx), row*(h+dy)
-	if power == 3 {
-		x -= col * m.depth() // the front of a cube hides the side of the one before it
-	}
 	if m.perRow[power] > 6 {
 		x += col / 5 * m.fiveGap()
 	}
