@@ -305,8 +305,9 @@ func (s sight) readRounded(y int, n, rounded *big.Rat) error {
 	if err != nil && !errors.Is(err, errUnread) {
 		return err
 	}
+	// A name may stand nearer to a tick beside its point; then the scale tells.
 	is := func(x int, v *big.Rat) bool {
-		return slices.ContainsFunc(a.named[x], func(w *big.Rat) bool { return w.Cmp(v) == 0 })
+		return slices.ContainsFunc(a.named[x], func(w *big.Rat) bool { return w.Cmp(v) == 0 }) || err == nil && a.near(x, v)
 	}
 	if len(a.points) != 1 || !is(a.points[0], n) {
 		return fmt.Errorf("the points at %v are not %s", a.points, n.RatString())

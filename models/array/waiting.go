@@ -91,6 +91,7 @@ func (d *division) layBeside(counters bool, size int) bool {
 	d.wait.x, d.wait.y = d.wait.middle-d.waitWide()/2, d.y[0]
 	if d.set.Grouping {
 		d.free.H = max(d.free.H+d.rise, d.waitTall(int(d.set.Total)))
+		d.air = d.free.Bottom() - d.box().Bottom()
 	}
 	return true
 }

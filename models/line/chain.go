@@ -130,7 +130,8 @@ func (k *sketch) turns(jumps []arithmetic.Jump) {
 		return
 	}
 	k.numbered = 0
-	if k.lo == 0 && !k.broken && !k.uneven() {
+	last := jumps[len(jumps)-1].To.Value // which has its own name
+	if k.lo == 0 && !k.broken && !k.uneven() && last.Sign() != 0 {
 		k.addStop(stop{label: runsOf("", k.scale.WriteShort(0)), role: scene.Note})
 	}
 }

@@ -96,7 +96,7 @@ func (f TenFrames) putShown(m arithmetic.PutCounters) Told {
 func (f TenFrames) putAdded(m arithmetic.PutCounters) Told {
 	t := Told{Title: "Put in " + g(m.Count), Desc: scene.Same(lie(m.Now))}
 	switch {
-	case m.Count == 0 && m.Before == 0:
+	case m.Count == 0 && m.Before == 0 && m.Nth == 0:
 		t.Title, t.Hands = "Begin with 0", Say("Put in ", In(scene.First, "no counters"), " for 0.")
 	case m.Count == 0:
 		t.Title, t.Hands = "Put in 0 more", Say("Put in ", In(roleOf(m.Nth), "no counters"), " for 0.")

@@ -19,7 +19,7 @@ func LineRoundOne(p arithmetic.Problem, m arithmetic.RoundOne) LineTold {
 	told := LineTold{
 		Title: "Round " + n.Text,
 		Ask:   Say("Which "+nearest(p.To)+" is ", n, " nearest to?"),
-		Desc:  scene.Telling{Shown: roundedDesc(m), Hidden: "A number line with a point at " + n.Text + ". Which " + nearest(p.To) + " is nearest?"},
+		Desc:  scene.Telling{Shown: onLine(m) + roundedDesc(m), Hidden: "A number line with a point at " + n.Text + ". Which " + nearest(p.To) + " is nearest?"},
 	}
 	switch {
 	case m.Low == m.High:
@@ -30,6 +30,14 @@ func LineRoundOne(p arithmetic.Problem, m arithmetic.RoundOne) LineTold {
 		told.Hands = Say("Put the counter on ", n, ", between "+m.Low.String()+" and "+m.High.String()+". The nearer one is ", to, ", only "+m.Away.String()+" away.")
 	}
 	return told
+}
+
+// onLine says on which line a number is rounded.
+func onLine(m arithmetic.RoundOne) string {
+	if m.Nth == 0 {
+		return ""
+	}
+	return "On the second line "
 }
 
 func roundedDesc(m arithmetic.RoundOne) string {
