@@ -67,7 +67,7 @@ func tellSum(w arithmetic.Working) telling.Telling {
 	}
 	now.fresh, now.moving, now.opened, now.joined, now.merged = 0, false, 0, 0, false
 	t.Whole = d.picture(now, true)
-	asked, answered := d.equations()
+	asked, answered := telling.SumEquations(w)
 	telling.Equation(t.Whole, t.Whole.H-scene.Margin, asked, answered)
 	t.Pieces = stripPieces(d.laid[:]...)
 	if d.length > 0 {
@@ -112,7 +112,7 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarTogetherTitle,
 			Hands:   words.BarTogether(d.numbers[0], d.numbers[1], m),
 			Ask:     words.BarAskTogether(d.numbers[0], d.numbers[1], m),
-			Symbols: notation.Lines(d.sum(telling.Numeral(d.numbers[0], scene.First), telling.Numeral(d.numbers[1], scene.Second))),
+			Symbols: notation.Lines(telling.SumOfStrips(d.working.Problem, telling.Numeral(d.numbers[0], scene.First), telling.Numeral(d.numbers[1], scene.Second))),
 		}
 	case arithmetic.CutParts:
 		now.amounts[m.Nth], now.old[m.Nth], now.fresh = m.To, m.From.Part.Den(), m.Nth+1
@@ -120,7 +120,7 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarCutTitle(m),
 			Hands:   words.BarCut(bothRoles[m.Nth], m, true),
 			Ask:     words.BarAskCut(m),
-			Symbols: notation.Lines(cutLine(m, bothRoles[m.Nth])),
+			Symbols: notation.Lines(telling.CutStrips(m, bothRoles[m.Nth])),
 		}
 	case arithmetic.OpenWholes:
 		now.amounts[m.Nth], now.opened, now.old[m.Nth] = m.To, m.Nth+1, 0
@@ -133,7 +133,7 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarOpenTitle(m),
 			Hands:   words.BarOpen(role, role, m, true),
 			Ask:     ask,
-			Symbols: notation.Lines(telling.Join(stripsLine(m.From, role), notation.S("="), stripsLine(m.To, role))),
+			Symbols: notation.Lines(telling.Join(telling.Strips(m.From, role), notation.S("="), telling.Strips(m.To, role))),
 		}
 	case arithmetic.TakeStrips:
 		now.taken = &m
@@ -141,7 +141,7 @@ func (d *adding) tell(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarTakeTitle(m),
 			Hands:   words.BarTake(d.numbers[1], m),
 			Ask:     words.BarAskTake(d.numbers[1]),
-			Symbols: notation.Lines(d.sum(stripsLine(m.From, scene.First), stripsLine(m.Taken, scene.Second))),
+			Symbols: notation.Lines(telling.SumOfStrips(d.working.Problem, telling.Strips(m.From, scene.First), telling.Strips(m.Taken, scene.Second))),
 		}
 	}
 	return d.tellTotal(move, now)
@@ -163,8 +163,8 @@ func (d *adding) tellTotal(move arithmetic.Move, now *added) telling.Step {
 	switch m := move.(type) {
 	case arithmetic.CountParts:
 		now.total = &m.Total
-		counted := telling.Join(d.sum(stripsLine(now.amounts[0], scene.First), stripsLine(now.amounts[1], scene.Second)),
-			notation.S("="), stripsLine(m.Total, scene.Result))
+		counted := telling.Join(telling.SumOfStrips(d.working.Problem, telling.Strips(now.amounts[0], scene.First), telling.Strips(now.amounts[1], scene.Second)),
+			notation.S("="), telling.Strips(m.Total, scene.Result))
 		if d.length == 0 && m.Total.Part.Den() > 1 {
 			counted = telling.Join(counted, notation.S("="), telling.Count(0, scene.Result))
 		}
@@ -180,7 +180,7 @@ func (d *adding) tellTotal(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarMakeTitle(m),
 			Hands:   words.BarMake(scene.Result, m),
 			Ask:     words.BarAskMake(m),
-			Symbols: notation.Lines(telling.Join(stripsLine(m.From, scene.Result), notation.S("="), stripsLine(m.To, scene.Result))),
+			Symbols: notation.Lines(telling.Join(telling.Strips(m.From, scene.Result), notation.S("="), telling.Strips(m.To, scene.Result))),
 		}
 	case arithmetic.MergeParts:
 		now.total, now.merged = &m.To, true
@@ -188,17 +188,8 @@ func (d *adding) tellTotal(move arithmetic.Move, now *added) telling.Step {
 			Title:   words.BarMergeTitle(m),
 			Hands:   words.BarMerge(scene.Result, m, true),
 			Ask:     words.BarAskMerge(m),
-			Symbols: notation.Lines(telling.Join(stripsLine(m.From, scene.Result), notation.S("="), stripsLine(m.To, scene.Result))),
+			Symbols: notation.Lines(telling.Join(telling.Strips(m.From, scene.Result), notation.S("="), telling.Strips(m.To, scene.Result))),
 		}
 	}
 	panic("bars: not a move of a sum of bars")
-}
-
-// sum joins two terms by the sign of the problem.
-func (d *adding) sum(a, b notation.Line) notation.Line {
-	sign := arithmetic.Add
-	if d.minus {
-		sign = arithmetic.Subtract
-	}
-	return telling.Join(a, notation.S(sign.String()), b)
 }

@@ -65,7 +65,7 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 				Title:   words.BarCutTitle(m),
 				Hands:   words.BarCut(bothRoles[m.Nth], m, true),
 				Ask:     words.BarAskCut(m),
-				Symbols: notation.Lines(cutLine(m, bothRoles[m.Nth])),
+				Symbols: notation.Lines(telling.CutStrips(m, bothRoles[m.Nth])),
 			}
 		case arithmetic.CompareEnds:
 			now.ends = &m
@@ -73,7 +73,7 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 				Title:   words.BarCompareTitle,
 				Hands:   words.BarCompare(w.Problem, m),
 				Ask:     words.BarAskCompare(),
-				Symbols: notation.Lines(c.chain(m)),
+				Symbols: notation.Lines(telling.ComparedStrips(c.problem, m, c.cuts)),
 			}
 			if m.Instead.Left != nil {
 				step.Symbols.Lines = append(step.Symbols.Lines, statement(m.Instead))
@@ -89,57 +89,15 @@ func tellCompared(w arithmetic.Working) telling.Telling {
 	if w.Problem.Kind == arithmetic.Claim {
 		asked = telling.Join(statement(w.Problem), telling.Unknown())
 	}
-	telling.Equation(t.Whole, t.Whole.H-scene.Margin, asked, c.chain(*now.ends))
+	telling.Equation(t.Whole, t.Whole.H-scene.Margin, asked, telling.ComparedStrips(c.problem, *now.ends, c.cuts))
 	t.Pieces = stripPieces(c.laid[:]...)
 	return t
-}
-
-// cutLine says that a cut amount has another name: 3/4 = 6/8.
-func cutLine(m arithmetic.CutParts, role scene.Role) notation.Line {
-	return telling.Join(stripsLine(m.From, role), notation.S("="), stripsLine(m.To, role))
 }
 
 // statement is a claim about two numbers, in their roles.
 func statement(p arithmetic.Problem) notation.Line {
 	a, b, _ := p.Operands()
 	return telling.Join(telling.Numeral(a, scene.First), notation.S(p.Rel.String()), telling.Numeral(b, scene.Second))
-}
-
-// chain is what is true of the two numbers, by way of their common parts:
-// 3/4 = 9/12 < 10/12 = 5/6. Of an equality that is not true it says so.
-func (c comparing) chain(m arithmetic.CompareEnds) notation.Line {
-	line, last := telling.Numeral(c.numbers[0], scene.First), telling.Numeral(c.numbers[1], scene.Second)
-	if c.problem.Rel == arithmetic.Equal && m.Relation != arithmetic.Equal {
-		return telling.Join(line, notation.S("≠"), last)
-	}
-	said := line.Text()
-	add := func(sign string, name notation.Line) {
-		// A name that stands there already is not said again: 3/4 = 6/8.
-		if sign != arithmetic.Equal.String() || name.Text() != said {
-			line, said = telling.Join(line, notation.S(sign), name), name.Text()
-		}
-	}
-	sign := m.Relation.String()
-	for _, cut := range c.cuts {
-		if cut.Nth == 0 {
-			add("=", stripsLine(cut.To, scene.First))
-		}
-	}
-	for _, cut := range c.cuts {
-		if cut.Nth == 1 {
-			add(sign, stripsLine(cut.To, scene.Second))
-			sign = "="
-		}
-	}
-	if sign == "=" && last.Text() == said && len(line) > len(last) {
-		line = line[:len(line)-len(last)] // it is the second number now, and looks like it
-		return append(line, last...)
-	}
-	if len(line) == len(last) {
-		said = "" // 3/4 = 3/4 needs both
-	}
-	add(sign, last)
-	return line
 }
 
 // Heights of the picture, from the top of the paper.

@@ -84,7 +84,7 @@ func (d *adding) lowerLeft(b bar, now added, when scene.When) (bar, []mark) {
 	var marks []mark
 	if now.total != nil {
 		b = d.totalBar(now)
-		marks = d.named(b.runs, *now.total, scene.Result, stripsLine(*now.total, scene.Result), when)
+		marks = d.named(b.runs, *now.total, scene.Result, telling.Strips(*now.total, scene.Result), when)
 	}
 	marks = append(marks, d.named(taken, d.laid[1], scene.Second, telling.Numeral(d.numbers[1], scene.Second), when)...)
 	slices.SortStableFunc(marks, func(a, b mark) int { return int(a.from - b.from) })
@@ -98,8 +98,8 @@ func (d *adding) named(runs []run, a arithmetic.Strips, role scene.Role, name no
 	wholes, parts := runs[0], runs[1]
 	if d.piled && a.Wholes > 0 && a.Part.Num() > 0 {
 		return []mark{
-			{wholes.from, d.end(wholes), stripsLine(arithmetic.Strips{Wholes: a.Wholes}, role), role, when},
-			{parts.from, d.end(parts), stripsLine(arithmetic.Strips{Part: a.Part}, role), role, when},
+			{wholes.from, d.end(wholes), telling.Strips(arithmetic.Strips{Wholes: a.Wholes}, role), role, when},
+			{parts.from, d.end(parts), telling.Strips(arithmetic.Strips{Part: a.Part}, role), role, when},
 		}
 	}
 	from := wholes.from

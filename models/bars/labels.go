@@ -1,7 +1,6 @@
 package bars
 
 import (
-	"modeler/arithmetic"
 	"modeler/models/notation"
 	"modeler/models/scene"
 	"modeler/models/telling"
@@ -109,16 +108,4 @@ func (s strip) braces(sc *scene.Scene, edge int, up bool, marks []mark) {
 		right = labels[i].Box().X - apart
 		sc.Add(scene.Item{Shape: labels[i], Role: marks[i].role, When: marks[i].when})
 	}
-}
-
-// stripsLine is strips as a line of terms: 3/4, 2, 1 3/4, 1 5/4.
-func stripsLine(a arithmetic.Strips, role scene.Role) notation.Line {
-	var line notation.Line
-	if a.Wholes > 0 {
-		line = append(line, telling.Count(a.Wholes, role))
-	}
-	if a.Part.Num() > 0 || a.Wholes == 0 {
-		line = append(line, telling.Numeral(arithmetic.Frac(a.Part), role)...)
-	}
-	return line
 }

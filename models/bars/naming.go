@@ -40,7 +40,7 @@ func tellNamed(w arithmetic.Working) telling.Telling {
 	den, wholes, _, _ := extent(w)
 	lines := []notation.Line{telling.Numeral(laid.Number, scene.First)}
 	for _, move := range w.Moves[1:] {
-		lines = append(lines, stripsLine(after(move), scene.Result))
+		lines = append(lines, telling.Strips(after(move), scene.Result))
 	}
 	n := naming{layStrip(den, wholes, besideRoom(lines...)), w, laid.Number, laid.Strips}
 	var now renamed
@@ -107,11 +107,11 @@ func after(move arithmetic.Move) arithmetic.Strips {
 // tell tells a move, all but its picture.
 func (n naming) tell(move arithmetic.Move, now *renamed) telling.Step {
 	same := func(from, to arithmetic.Strips) notation.Block {
-		name := stripsLine(to, scene.Result)
+		name := telling.Strips(to, scene.Result)
 		if !now.name {
 			name = n.blankIn(to)
 		}
-		return notation.Lines(telling.Join(stripsLine(from, scene.First), notation.S("="), name))
+		return notation.Lines(telling.Join(telling.Strips(from, scene.First), notation.S("="), name))
 	}
 	switch m := move.(type) {
 	case arithmetic.MakeWholes:
@@ -188,7 +188,7 @@ func (n naming) picture(now renamed) *scene.Scene {
 	n.unsure(s, lower, tall, 0, end)
 	s.Draw(scene.Guide, scene.Dotted, scene.Line{X1: n.at(end), Y1: upper + tall, X2: n.at(end), Y2: lower})
 	if now.name {
-		n.beside(s, lower+tall/2, scene.Result, stripsLine(now.to, scene.Result), scene.ShownOnly)
+		n.beside(s, lower+tall/2, scene.Result, telling.Strips(now.to, scene.Result), scene.ShownOnly)
 	} else {
 		n.beside(s, lower+tall/2, scene.Hidden, n.blankIn(now.to), scene.ShownOnly)
 	}

@@ -54,7 +54,7 @@ func tellOrdered(w arithmetic.Working) telling.Telling {
 			step = telling.Step{Title: words.BarCutAllTitle(m), Hands: words.BarCutAll(m), Ask: words.BarAskCutAll(m)}
 			for i := range m.To {
 				if m.From[i] != m.To[i] {
-					step.Symbols.Lines = append(step.Symbols.Lines, telling.Join(names[i], notation.S("="), stripsLine(m.To[i], scene.First)))
+					step.Symbols.Lines = append(step.Symbols.Lines, telling.Join(names[i], notation.S("="), telling.Strips(m.To[i], scene.First)))
 				}
 			}
 		case arithmetic.SortByLength:

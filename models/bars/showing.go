@@ -49,41 +49,15 @@ func tellShown(w arithmetic.Working) telling.Telling {
 	t := telling.Telling{Pieces: stripPieces(laid.Strips), Whole: picture(true), Steps: []telling.Step{
 		{
 			Title: words.BarPrepareTitle(cut), Hands: words.BarPrepare(cut), Ask: words.BarAskPrepare(cut),
-			Scene: picture(false), Symbols: notation.Lines(onePart(cut.Den)),
+			Scene: picture(false), Symbols: notation.Lines(telling.OnePart(cut.Den)),
 		},
 		{
 			Title: words.BarShadeTitle(laid.Strips), Hands: words.BarShade(laid.Number, laid.Strips), Ask: words.BarAskShade(laid.Strips),
-			Scene: picture(true), Symbols: notation.Lines(partByPart(laid)),
+			Scene: picture(true), Symbols: notation.Lines(telling.PartByPart(laid)),
 		},
 	}}
-	telling.Equation(t.Whole, t.Whole.H-scene.Margin, telling.Join(telling.Unknown()), partByPart(laid))
+	telling.Equation(t.Whole, t.Whole.H-scene.Margin, telling.Join(telling.Unknown()), telling.PartByPart(laid))
 	return t
-}
-
-// onePart names the part: 4/4 make 1.
-func onePart(den int64) notation.Line {
-	n := strconv.FormatInt(den, 10)
-	return telling.Join(notation.F(n, n, scene.Ink), notation.S("="), notation.N("1", scene.Ink))
-}
-
-// partByPart builds a number of few pieces from its pieces: 1/4 + 1/4 + 1/4 =
-// 3/4. (CCSS 4.NF.B.3b) A number of many pieces stands alone.
-func partByPart(m arithmetic.LayStrips) notation.Line {
-	const few = 5
-	name := telling.Numeral(m.Number, scene.First)
-	pieces := m.Strips.Wholes + m.Strips.Part.Num()
-	if pieces < 2 || pieces > few {
-		return name
-	}
-	var links []notation.Line
-	for i := range pieces {
-		link := notation.F("1", strconv.FormatInt(m.Strips.Part.Den(), 10), scene.Ink)
-		if i < m.Strips.Wholes {
-			link = telling.Count(1, scene.Ink)
-		}
-		links = append(links, notation.Line{link})
-	}
-	return telling.Join(telling.Chain("+", links...), "=", name)
 }
 
 // nameParts writes under every part what it is, where there is room.

@@ -86,13 +86,13 @@ func (c *claiming) tell(move arithmetic.Move, now *claimed) telling.Step {
 		now.strips[m.Nth], now.old[m.Nth], now.fresh = m.To, m.From.Part.Den(), m.Nth+1
 		return telling.Step{
 			Title: words.BarCutTitle(m), Hands: words.BarCut(claimRoles[m.Nth], m, true), Ask: words.BarAskCut(m),
-			Symbols: notation.Lines(cutLine(m, claimRoles[m.Nth])),
+			Symbols: notation.Lines(telling.CutStrips(m, claimRoles[m.Nth])),
 		}
 	case arithmetic.CountParts:
 		c.total, now.counted = m.Total, true
 		return telling.Step{
 			Title: words.BarCountTitle(false), Hands: words.BarCountSum(m), Ask: words.BarAskCount(m, false),
-			Symbols: notation.Lines(telling.Join(c.cutSum(), "=", stripsLine(m.Total, scene.Ink))),
+			Symbols: notation.Lines(telling.Join(c.cutSum(), "=", telling.Strips(m.Total, scene.Ink))),
 		}
 	case arithmetic.CompareEnds:
 		now.ends = &m
@@ -121,7 +121,7 @@ func (c *claiming) cutSum() notation.Line {
 	for _, cut := range c.cuts {
 		now[cut.Nth] = cut.To
 	}
-	return telling.Join(stripsLine(now[i], claimRoles[i]), "+", stripsLine(now[j], claimRoles[j]))
+	return telling.Join(telling.Strips(now[i], claimRoles[i]), "+", telling.Strips(now[j], claimRoles[j]))
 }
 
 // statement is both sides with a sign between them.
@@ -138,7 +138,7 @@ func (c *claiming) statement(sign string) notation.Line {
 func (c *claiming) chain() notation.Line {
 	relation := c.answer.Relation.String()
 	if c.problem.Rel == arithmetic.Equal && c.answer.Relation != arithmetic.Equal {
-		total := stripsLine(c.total, scene.Ink)
+		total := telling.Strips(c.total, scene.Ink)
 		if c.claim.Left {
 			return telling.Join(c.sum(), "=", total, "≠", c.name(2))
 		}

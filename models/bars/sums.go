@@ -122,7 +122,7 @@ func (d *adding) putTogether(now added, when scene.When) (runs []run, marks []ma
 			named = arithmetic.Strips{Part: d.laid[of].Part}
 		}
 		runs = append(runs, r)
-		marks = append(marks, mark{r.from, d.end(r), stripsLine(named, bothRoles[of]), bothRoles[of], when})
+		marks = append(marks, mark{r.from, d.end(r), telling.Strips(named, bothRoles[of]), bothRoles[of], when})
 	}
 	return runs, marks
 }
@@ -140,7 +140,7 @@ func (d *adding) lower(s *scene.Scene, now added, when scene.When) {
 		return
 	case now.total != nil:
 		b = d.totalBar(now)
-		marks = []mark{{0, d.long(*now.total), stripsLine(*now.total, scene.Result), scene.Result, when}}
+		marks = []mark{{0, d.long(*now.total), telling.Strips(*now.total, scene.Result), scene.Result, when}}
 	case now.moving:
 		b.runs = d.runs(0, second, scene.Gone, scene.OfNothing)
 	case now.on == 2 && !now.together:
