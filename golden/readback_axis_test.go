@@ -165,14 +165,29 @@ func (s sight) place(m measure.Mark, y int, places map[int]bool, reach int) (x i
 	if ok {
 		return x, true
 	}
-	for off := range reach + 1 {
-		for _, x := range []int{m.X + off, m.X - off} {
-			if places[x] {
-				return x, true
+	nearest := func(from, to int, is func(x int) bool) (int, bool) {
+		for off := from; off <= to; off++ {
+			for _, x := range []int{m.X + off, m.X - off} {
+				if is(x) {
+					return x, true
+				}
 			}
 		}
+		return 0, false
 	}
-	return 0, false
+	marked := func(x int) bool { return places[x] }
+	if x, ok := nearest(0, min(1, reach), marked); ok {
+		return x, true
+	}
+	// A number that stands beside its place is that of a round point rather than that
+	// of a bare tick.
+	round := func(x int) bool {
+		return slices.ContainsFunc(s.Circles, func(c measure.Circle) bool { return c.X == x && c.Y == y })
+	}
+	if x, ok := nearest(2, min(nudge, reach), round); ok {
+		return x, true
+	}
+	return nearest(2, reach, marked)
 }
 
 // near reports whether a value belongs at x: to within two units of length, one
