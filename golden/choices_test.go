@@ -3,8 +3,8 @@ package golden
 var choicesOfNumbers = []choice{
 	// A number on its own.
 	{"0", "ten-frames", "K.CC.A.3: 0 is a count of no objects"},
-	{"7", "ten-frames cubes", "K.CC.B.5; frames of ten: Progressions"},
-	{"14", "ten-frames cubes", "K.NBT.A.1: ten ones and some further ones"},
+	{"7", "ten-frames linking-cubes", "K.CC.B.5; frames of ten: Progressions"},
+	{"14", "ten-frames linking-cubes", "K.NBT.A.1: ten ones and some further ones"},
 	{"20", "ten-frames", "1.NBT.B.2"},
 	{"21", "base-ten-blocks place-value-table", "1.NBT.B.2: tens and ones"},
 	{"90", "base-ten-blocks place-value-table", "1.NBT.B.2c"},
@@ -19,13 +19,13 @@ var choicesOfNumbers = []choice{
 	{"value of the thousands digit in 45,067", "place-value-table", "4.NBT.A.1: ten times the place to its right"},
 	{"347 in words", "place-value-table", "2.NBT.A.3"},
 	{"4,567,890 in words", "place-value-table", "4.NBT.A.2"},
-	{"is 14 even or odd", "ten-frames cubes", "2.OA.C.3: pairing objects or counting them by 2s"},
-	{"is 7 even or odd", "ten-frames cubes", "2.OA.C.3"},
+	{"is 14 even or odd", "ten-frames linking-cubes", "2.OA.C.3: pairing objects or counting them by 2s"},
+	{"is 7 even or odd", "ten-frames linking-cubes", "2.OA.C.3"},
 	{"round 347 to the nearest 10", "number-line", "3.NBT.A.1; a line: Progressions"},
 	{"round 34,567 to the nearest 1,000", "number-line", "4.NBT.A.3"},
 
 	// Two numbers side by side.
-	{"compare 7 and 4", "cubes base-ten-blocks", "K.CC.C.6: by matching"},
+	{"compare 7 and 4", "linking-cubes base-ten-blocks", "K.CC.C.6: by matching"},
 	{"compare 347 and 374", "base-ten-blocks number-line", "2.NBT.A.4: by the meaning of the digits"},
 	{"347 > 374", "base-ten-blocks number-line", "2.NBT.A.4"},
 	{"compare 45,067 and 45,607", "place-value-table", "4.NBT.A.2"},
@@ -35,10 +35,10 @@ var choicesOfNumbers = []choice{
 }
 
 var choicesOfSums = []choice{
-	{"8 + 6", "ten-frames number-line cubes", "1.OA.C.6: making ten"},
-	{"6 + 7", "ten-frames number-line cubes", "1.OA.C.6: doubles, or making ten"},
-	{"3 + 4", "ten-frames number-line cubes", "K.OA.A.5"},
-	{"10 + 10", "ten-frames number-line cubes", "1.OA.C.6"},
+	{"8 + 6", "ten-frames number-line linking-cubes", "1.OA.C.6: making ten"},
+	{"6 + 7", "ten-frames number-line linking-cubes", "1.OA.C.6: doubles, or making ten"},
+	{"3 + 4", "ten-frames number-line linking-cubes", "K.OA.A.5"},
+	{"10 + 10", "ten-frames number-line linking-cubes", "1.OA.C.6"},
 	{"48 + 27", "base-ten-blocks number-line bar-diagram", "1.NBT.C.4: it is sometimes necessary to compose a ten"},
 	{"345 + 278", "base-ten-blocks number-line bar-diagram", "2.NBT.B.7"},
 	{"347 + 10", "base-ten-blocks place-value-table", "2.NBT.B.8"},
@@ -47,8 +47,8 @@ var choicesOfSums = []choice{
 	{"2 + 6 + 4", "ten-frames number-line", "1.OA.B.3: 2 + 6 + 4 = 2 + 10"},
 	{"20 + 35 + 40", "number-line", "2.NBT.B.6, common practice, no source, for the line"},
 	{"9 − 5 + 7", "number-line", "5.OA.A.1, common practice, no source, for the line"},
-	{"14 − 6", "ten-frames number-line cubes", "1.OA.C.6: decomposing to a ten"},
-	{"13 − 4", "ten-frames number-line cubes", "1.OA.C.6: 13 − 4 = 13 − 3 − 1"},
+	{"14 − 6", "ten-frames number-line linking-cubes", "1.OA.C.6: decomposing to a ten"},
+	{"13 − 4", "ten-frames number-line linking-cubes", "1.OA.C.6: 13 − 4 = 13 − 3 − 1"},
 	{"20 − 20", "ten-frames", "1.OA.C.6"},
 	{"83 − 27", "base-ten-blocks number-line", "2.NBT.B.5"},
 	{"402 − 178", "base-ten-blocks number-line bar-diagram", "2.NBT.B.7: decomposing hundreds and tens"},

@@ -17,7 +17,7 @@ type choice struct {
 
 // modelsOfWholes are the models that the choices are made from.
 var modelsOfWholes = []string{
-	"base-ten-blocks", "array", "fraction-bars", "number-line", "ten-frames", "cubes", "number-bond", "bar-diagram",
+	"base-ten-blocks", "array", "fraction-bars", "number-line", "ten-frames", "linking-cubes", "number-bond", "bar-diagram",
 	"place-value-table", "hundred-chart", "multiplication-square", "function-table", "balance", "equal-groups",
 }
 

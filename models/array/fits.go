@@ -128,7 +128,8 @@ func planned(w arithmetic.Working) bool {
 
 // turn is the place of the array among the pictures of a problem.
 func turn(p arithmetic.Problem) int {
-	const shared, sharedByOne = 40, 999 // dividends for which counters in groups and blocks lead
+	// Dividends for which counters in groups, and beyond the facts blocks, lead.
+	const shared, sharedByOne, fact = 40, 999, 12
 	if arithmetic.ShiftsBeyondFacts(p) && p.Story == arithmetic.NoStory {
 		return telling.Follows // its places are seen better in columns
 	}
@@ -145,7 +146,7 @@ func turn(p arithmetic.Problem) int {
 		if !ok || !okA || !okB || p.Story == arithmetic.TimesAsMany {
 			return telling.Serves
 		}
-		if total <= shared || by < 10 && total <= sharedByOne {
+		if total <= shared || by < 10 && total <= sharedByOne && total > fact*by {
 			return telling.Follows
 		}
 		return telling.Leads

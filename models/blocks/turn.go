@@ -37,9 +37,13 @@ func turn(p arithmetic.Problem) int {
 	case arithmetic.Show, arithmetic.ExpandedForm, arithmetic.PlaceValue:
 		return leadsIf(a > small)
 	case arithmetic.Addition:
-		return leadsIf(a > small || b > small || a+b > small)
+		if a > small || b > small || a+b > small {
+			return telling.Leads
+		}
 	case arithmetic.Subtraction:
-		return leadsIf(a > small && (b <= small || a-b > close))
+		if a > small {
+			return leadsIf(b <= small || a-b > close)
+		}
 	case arithmetic.Comparison, arithmetic.Claim:
 		return leadsIf(max(a, b) > small)
 	case arithmetic.Product:
@@ -48,7 +52,7 @@ func turn(p arithmetic.Problem) int {
 		}
 	case arithmetic.Division:
 		if a > few && a <= handy {
-			return telling.Leads
+			return leadsIf(a > fact*b)
 		}
 	}
 	return telling.Serves

@@ -39,11 +39,8 @@ var Model = &telling.Model{
 	Tell: tell,
 }
 
-// small is the largest number of a sum or difference that is counted out with cubes.
-const small = 20
-
-// turn leads where two small numbers are compared, and follows for small sums and
-// differences.
+// turn leads where two small numbers are compared, and follows where a story
+// compares them: the trains lie side by side.
 func turn(p arithmetic.Problem) int {
 	if fits(p) != nil {
 		return telling.Serves
@@ -52,16 +49,11 @@ func turn(p arithmetic.Problem) int {
 	case arithmetic.Comparison, arithmetic.Claim:
 		return telling.Leads
 	case arithmetic.Subtraction, arithmetic.Addition:
-		if a, b, _ := p.Operands(); p.Story != arithmetic.NoStory || tiny(a) && tiny(b) {
+		if p.Story != arithmetic.NoStory {
 			return telling.Follows
 		}
 	}
 	return telling.Serves
-}
-
-func tiny(n arithmetic.Number) bool {
-	v, _ := n.Int64()
-	return v <= small
 }
 
 func fits(p arithmetic.Problem) error {

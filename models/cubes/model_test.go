@@ -14,7 +14,7 @@ func TestFitsAndTurns(t *testing.T) {
 		problem, why string // "" when it fits
 		turn         int
 	}{
-		{"compare 7 and 12", "", telling.Leads}, {"20 > 3", "", telling.Leads}, {"8 + 6", "", telling.Follows}, {"14 - 6", "", telling.Follows},
+		{"compare 7 and 12", "", telling.Leads}, {"20 > 3", "", telling.Leads}, {"8 + 6", "", telling.Serves}, {"14 - 6", "", telling.Serves},
 		{"how many more is 9 than 4", "", telling.Follows}, {"28 + 14", "", telling.Serves}, {"47", "", telling.Serves}, {"4 × 6", "", telling.Serves},
 		{"compare 7 and 21", "up to 20", telling.Serves}, {"99 + 2", "to 100", telling.Serves}, {"101", "to 100", telling.Serves},
 		{"13 × 2", "up to 12 trains", telling.Serves}, {"0 × 4", "nothing to build", telling.Serves}, {"is 41 even or odd", "to 40", telling.Serves},
