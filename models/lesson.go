@@ -68,7 +68,7 @@ func unanswerable(r reading.Reading, err error) error {
 	switch {
 	case errors.Is(err, arithmetic.ErrDivideByZero):
 		e.Code = reading.DivideByZero
-		e.Message, e.Hint = words.DivideByZero()
+		e.Message, e.Hint = words.DivideByZero(r.Problem)
 	case errors.Is(err, arithmetic.ErrNegative):
 		e.Code = reading.Negative
 		e.Message, e.Hint = words.Negative(r.Problem)

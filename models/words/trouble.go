@@ -5,10 +5,18 @@ import "modeler/arithmetic"
 // AnyProblem is offered where no problem near is known.
 const AnyProblem = "402 − 178"
 
-// DivideByZero explains why nothing can be shared among none.
-func DivideByZero() (message, hint string) {
-	return "nothing can be divided by 0",
-		"7 ÷ 0 asks which number times 0 makes 7, and every number times 0 is 0; divide by 1 or more"
+// DivideByZero explains why nothing can be shared among none: no number times 0
+// makes more than 0, and every number times 0 makes 0.
+func DivideByZero(p arithmetic.Problem) (message, hint string) {
+	total := "7"
+	if a, _, two := p.Operands(); two {
+		total = a.String()
+	}
+	message = "nothing can be divided by 0"
+	if total == "0" {
+		return message, "0 ÷ 0 asks which number times 0 makes 0, and every number does; divide by 1 or more"
+	}
+	return message, total + " ÷ 0 asks which number times 0 makes " + total + ", and every number times 0 is 0; divide by 1 or more"
 }
 
 // Negative explains that more is to be taken away than there is.
