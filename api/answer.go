@@ -32,7 +32,7 @@ const (
 // Content security policies.
 const (
 	sealed = "default-src 'none'; sandbox"
-	own    = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
+	own    = "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; base-uri 'none'; frame-ancestors 'none'"
 )
 
 // write sends the answer, or 304 when the client has it already (RFC 9110,

@@ -15,7 +15,6 @@ import (
 // then the pictures that show it.
 type claimPage struct {
 	head
-	Script       string
 	Left, Right  []piece // the two amounts
 	Sign         string  // between them
 	Asks         bool    // the child has not said yet
@@ -91,7 +90,7 @@ func (s *site) claim(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	view := newClaimPage(l, think, at)
-	view.Style, view.Script = s.styled, s.scripted
+	view.Style, view.Scripts = s.sheet.url, []string{s.spoken.url}
 	render(w, r, "claim.html", view, http.StatusOK, page)
 }
 
@@ -99,9 +98,9 @@ func (s *site) claimStart() claimPage {
 	v := claimPage{
 		head: head{
 			Title: words.ClaimHeading + " · modeler", Doc: "Say what you think of two amounts, and see for yourself.",
-			Style: s.styled, Skip: "claim", Label: words.ClaimMake, Action: "/claim",
+			Style: s.sheet.url, Scripts: []string{s.keys.url, s.spoken.url}, Skip: "the claim", Label: words.ClaimMake, Action: "/claim", W: words.Pages,
 		},
-		Script: s.scripted, Words: claimSays,
+		Words: claimSays,
 	}
 	for _, text := range claimsToTry {
 		if read, err := models.Read(text); err == nil {
@@ -147,7 +146,7 @@ func newClaimPage(l models.Lesson, think string, at int) claimPage {
 	v := claimPage{
 		head: head{
 			Title: written + " · modeler", Doc: words.Asked(p) + " Say what you think, and see for yourself.",
-			Skip: "claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim",
+			Skip: "the claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim", W: words.Pages,
 		},
 		Left: typeset(p.Left.String()), Right: typeset(p.Right.String()), Sign: p.Rel.String(),
 		Asks: think == "", Words: claimSays, Whole: lessonURL("/lesson", written, ""), Again: claimURL(written, "", 0),
@@ -200,13 +199,4 @@ func claimEnding(l models.Lesson, think arithmetic.Relation) *claimEnd {
 		}
 	}
 	return end
-}
-
-// script serves /claim.js, as style serves its sheet.
-func (s *site) script(w http.ResponseWriter, r *http.Request) {
-	a := answer{kind: "text/javascript; charset=utf-8", body: s.spoken, life: page, policy: sealed, tag: tagOf(string(s.spoken))}
-	if r.URL.RequestURI() == s.scripted {
-		a.life = forever
-	}
-	a.write(w, r)
 }

@@ -30,7 +30,7 @@ func newCover(style string) cover {
 	c := cover{head: head{
 		Title: "modeler: a lesson for any problem, told three times",
 		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
-		Style: style, Skip: "examples", Label: "Your problem",
+		Style: style, Skip: "the examples", Label: "Your problem", W: words.Pages,
 	}}
 	const most = 8 // links under a topic
 	seen := map[string]bool{}

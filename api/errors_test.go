@@ -118,7 +118,7 @@ var hostile = []string{
 
 func TestHostileInputIsOrdinaryInput(t *testing.T) {
 	for _, route := range []string{"/v1/picture.svg", "/v1/lesson.json", "/lesson"} {
-		for _, name := range []string{"problem", "model", "step", "answer", "theme", "width", "errors", "unknown"} {
+		for _, name := range []string{"problem", "model", "step", "answer", "theme", "width", "errors", "writing", "unknown"} {
 			for _, value := range hostile {
 				q := url.Values{name: {value}}
 				if name != "problem" {
@@ -127,7 +127,7 @@ func TestHostileInputIsOrdinaryInput(t *testing.T) {
 				target := route + "?" + q.Encode()
 				resp := ask(t, "GET", target)
 				text := body(t, resp)
-				for _, bad := range []string{"<script", "<img src=x", "onerror=alert(1)>", "\x00", "\x1b", "\u202e"} {
+				for _, bad := range []string{"<script>", "<img src=x", "onerror=alert(1)>", "\x00", "\x1b", "\u202e"} {
 					if strings.Contains(text, bad) && resp.Header.Get("Content-Type") != "application/json" && resp.Header.Get("Content-Type") != "application/problem+json" {
 						t.Errorf("GET %.120s: %q comes back as it was", target, bad)
 					}

@@ -7,6 +7,7 @@ import (
 
 	"modeler/arithmetic"
 	"modeler/models"
+	"modeler/models/scene"
 	"modeler/models/words"
 )
 
@@ -20,68 +21,87 @@ type lessonPage struct {
 	Claim                    string // of a claim or comparison: the child's page
 	Why                      []said
 	Pieces, Cautions         []string
+	Key                      []key
 	Steps                    []move
 	Size                     string // of the symbols
 	Writing                  link   // to the other way to write them, where there is one
+	Child                    bool   // without the answers
+	Walk                     walk
+	Views                    views
 	Whole                    shown
 	Address, HiddenAddress   string
 	HiddenURL                string
-	Next                     []link
-	Others                   []link
+	Check                    link
+	Next, Others             []link
 }
 
 // move is one row: told three ways.
 type move struct {
 	N          int
+	Out        bool // not shown, since another move is shown alone
 	Title      []piece
 	Hands, Ask []said
 	Picture    shown
 	Symbols    template.HTML
 	Link       []said // with another writing: how it is the same move
+	Says, URL  string // of this move alone
 }
+
+// key says what a color of the pictures says.
+type key struct{ Role, Text string }
+
+// walk leads through a lesson one move at a time. At is 0 where all are shown.
+type walk struct {
+	At, Last   int
+	Says       string // which move is shown
+	Back, Next string // addresses; "" where there is none
+}
+
+// views are the addresses of the same lesson looked at in other ways.
+type views struct{ All, One, Cover, Uncover, Color, Ink, Child string }
 
 // lesson serves /lesson.
 func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 	q, err := readRequest(r)
-	model, merr := readModel(q["model"])
+	c, cerr := readChoices(q)
 	if err == nil {
-		err = merr
-	}
-	europe, werr := ReadWriting(q["writing"])
-	if err == nil {
-		err = werr
+		err = cerr
 	}
 	var l models.Lesson
 	if err == nil {
-		l, err = models.Teach(q["problem"], model)
+		l, err = models.Teach(q["problem"], c.Model)
+	}
+	if err == nil && c.Step > len(l.Steps) {
+		_, t := number("step", q["step"], 1, len(l.Steps))
+		err = t
 	}
 	if err != nil {
-		s.fault(w, r, troubled(err), q["problem"], model, "/lesson")
+		s.fault(w, r, troubled(err), q["problem"], c.Model, "/lesson")
 		return
 	}
-	view := newLessonPage(l, model)
-	view.inWriting(l, model, europe)
-	view.Style = s.styled
+	view := newLessonPage(l, c)
+	view.Style, view.Scripts = s.sheet.url, []string{s.keys.url, s.stepping.url}
 	root := s.address(r)
-	view.Card = newCard(root, l, model)
+	view.Card = newCard(root, l, c.Model)
 	view.Address = root + view.Whole.Src
 	view.HiddenAddress = root + view.HiddenURL
 	render(w, r, "lesson.html", view, http.StatusOK, page)
 }
 
-func newLessonPage(l models.Lesson, model string) lessonPage {
+func newLessonPage(l models.Lesson, c choices) lessonPage {
 	written := l.Problem.String()
-	p := Picture{Problem: written, Model: model}
+	p := c.picture(written)
 	v := lessonPage{
 		head: head{
 			Title: written + " · modeler", Doc: l.Whole.Title.Hidden + " told with the hands, in pictures and in symbols.",
-			Skip: "lesson", Label: "Problem", Asked: printable(l.Text),
+			Skip: words.Pages.Lesson, Label: words.Pages.Field, Asked: printable(l.Text), W: words.Pages, Ink: c.Ink,
 		},
 		Written: typeset(written),
 		Reading: typeset(words.ReadBack(l.Problem)),
 		Answer:  typeset(words.Answer(l.Problem, l.Answer)),
 		Why:     phrase(l.Why),
 		Model:   l.Model.Title,
+		Child:   c.Hidden,
 	}
 	if l.Problem.Kind == arithmetic.Claim {
 		v.Verdict = strconv.FormatBool(l.Answer.True)
@@ -90,35 +110,99 @@ func newLessonPage(l models.Lesson, model string) lessonPage {
 		v.Claim = claimURL(written, "", 0)
 	}
 	for _, other := range l.Also {
-		v.Also = append(v.Also, linkTo(other.String(), ""))
+		v.Also = append(v.Also, c.kept().link(other.String()))
 	}
-	v.Steps, v.Size = moves(l, p), size(l.Steps)
+	v.Steps, v.Size = moves(l, c), size(l.Steps)
+	v.inWriting(l, c)
+	v.walk(l, c)
+	v.look(l, c)
 	v.need(l)
+	if !c.Ink && !c.Hidden {
+		v.Key = keyOf(l)
+	}
 	v.Whole = show(p, l.Whole, false)
-	hidden := p
-	hidden.Hidden = true
-	v.HiddenURL = hidden.URL()
+	p.Hidden = true
+	v.HiddenURL = p.URL()
 	for _, m := range l.Others() {
-		one := linkTo(written, m.Name)
+		other := c.at(0)
+		other.Model = m.Name
+		one := other.link(written)
 		one.Title = m.Title
-		one.Picture = show(Picture{Problem: written, Model: m.Name}, m.Tell(l.Problem).Whole, true)
+		one.Picture = show(other.picture(written), m.Tell(l.Problem).Whole, true)
 		one.Picture.Alt = "" // the title beside it says what it leads to
 		v.Others = append(v.Others, one)
 	}
-	v.Next = next(l)
+	v.Check, v.Next = check(l, c), next(l, c)
 	return v
 }
 
-func moves(l models.Lesson, p Picture) []move {
+// walk sets which move is shown and where its neighbors are.
+func (v *lessonPage) walk(l models.Lesson, c choices) {
+	written, last := l.Problem.String(), len(l.Steps)
+	v.Walk = walk{At: c.Step, Last: last}
+	if c.Step == 0 {
+		return
+	}
+	v.Walk.Says = words.MoveAt(c.Step, last)
+	v.Title = v.Walk.Says + " · " + v.Title
+	if c.Step > 1 {
+		v.Walk.Back = c.at(c.Step - 1).url(written)
+	}
+	if c.Step < last {
+		v.Walk.Next = c.at(c.Step + 1).url(written)
+	}
+}
+
+// look sets the addresses of the other ways to look at the lesson.
+func (v *lessonPage) look(l models.Lesson, c choices) {
+	written := l.Problem.String()
+	url := func(change func(*choices)) string {
+		other := c
+		change(&other)
+		return other.url(written)
+	}
+	v.Views = views{
+		All:     url(func(c *choices) { c.Step = 0 }),
+		One:     url(func(c *choices) { c.Step = 1 }),
+		Cover:   url(func(c *choices) { c.Hidden = true }),
+		Uncover: url(func(c *choices) { c.Hidden = false }),
+		Color:   url(func(c *choices) { c.Ink = false }),
+		Ink:     url(func(c *choices) { c.Ink, c.Step = true, 0 }),
+		Child:   url(func(c *choices) { c.Hidden, c.Ink, c.Step = true, true, 0 }),
+	}
+}
+
+// keyOf lists what the colors of a lesson's pictures say.
+func keyOf(l models.Lesson) []key {
+	seen := map[scene.Role]bool{}
+	for _, s := range l.Steps {
+		for _, it := range s.Scene.Items {
+			seen[it.Role] = true
+		}
+	}
+	var out []key
+	for _, r := range []scene.Role{scene.First, scene.Second, scene.Moved, scene.Gone, scene.Result} {
+		if seen[r] {
+			out = append(out, key{r.String(), words.KeyOf(r)})
+		}
+	}
+	return out
+}
+
+func moves(l models.Lesson, c choices) []move {
 	var rows []move
 	for i, s := range l.Steps {
+		p := c.picture(l.Problem.String())
 		p.Step = i + 1
-		rows = append(rows, move{
-			N: i + 1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
+		one := move{
+			N: i + 1, Out: c.Step > 0 && c.Step != i+1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
 			Picture: show(p, s.Scene, false),
 			// Every text in it is escaped where it is written.
 			Symbols: template.HTML(s.Symbols.MathML()),
-		})
+			URL:     c.at(i + 1).url(l.Problem.String()), Says: words.MoveAt(i+1, len(l.Steps)),
+		}
+		one.Picture.Soon = !one.Out && i < max(c.Step, 1)
+		rows = append(rows, one)
 	}
 	return rows
 }
@@ -138,23 +222,29 @@ func (v *lessonPage) need(l models.Lesson) {
 	v.Cautions = words.Cautions(names, cut)
 }
 
-// next says what to do after the lesson: check it, try another, print it.
-func next(l models.Lesson) []link {
+// check says how to check the answer another way.
+func check(l models.Lesson, c choices) link {
+	s, ok := words.Check(l.Problem, l.Answer)
+	if !ok {
+		return link{}
+	}
+	one := c.kept().link(s.Problem)
+	one.Text = s.Text
+	return one
+}
+
+// next offers problems to go on with.
+func next(l models.Lesson, c choices) []link {
 	var out []link
-	add := func(s words.Suggestion) {
-		one := link{Text: s.Text}
+	similar := models.LikeIt(l)
+	for _, s := range []words.Suggestion{
+		{Text: words.Pages.Easier, Problem: similar.Easier}, {Text: words.Pages.Like, Problem: similar.Like}, {Text: words.Pages.Harder, Problem: similar.Harder},
+	} {
 		if s.Problem != "" {
-			one = linkTo(s.Problem, "")
+			one := c.kept().link(s.Problem)
 			one.Text = s.Text
+			out = append(out, one)
 		}
-		out = append(out, one)
 	}
-	if s, ok := words.Check(l.Problem, l.Answer); ok {
-		add(s)
-	}
-	if another, ok := models.Next(l); ok {
-		add(words.Another(another))
-	}
-	add(words.Print())
 	return out
 }

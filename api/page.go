@@ -24,35 +24,37 @@ var pages = template.Must(template.ParseFS(web, "web/*.html"))
 // site serves the page: the ask, the lesson, and what they need.
 type site struct {
 	public string // the service's own address, "" to go by the request
-	sheet  []byte // the style sheet
-	styled string // and its address, which changes when it does
+	cover  cover
 
-	spoken   []byte // the script of the child's page
-	scripted string // and its address
-	cover    cover
+	sheet    *asset // the style sheet
+	spoken   *asset // the script of the child's page
+	stepping *asset // of a lesson
+	keys     *asset // of the field
 }
 
 func newSite(public string) *site {
-	s := &site{public: public, sheet: styleSheet()}
-	s.styled = "/style.css?v=" + strings.Trim(tagOf(string(s.sheet)), `"`)
-	s.cover = newCover(s.styled)
-	var err error
-	if s.spoken, err = web.ReadFile("web/claim.js"); err != nil {
-		panic("api: " + err.Error()) // it is embedded
+	s := &site{
+		public: public,
+		sheet:  newAsset("/style.css", "text/css; charset=utf-8", styleSheet()),
+		spoken: script("claim.js"), stepping: script("lesson.js"), keys: script("ask.js"),
 	}
-	s.scripted = "/claim.js?v=" + strings.Trim(tagOf(string(s.spoken)), `"`)
+	s.cover = newCover(s.sheet.url)
+	s.cover.Scripts = []string{s.keys.url}
 	return s
 }
 
 // head is what every page has.
 type head struct {
 	Title, Doc, Style string
+	Scripts           []string
 	Skip              string // what the skip link leads to
 	Label             string // of the field
 	Asked             string // what stands in the field
 	Fault             bool   // it could not be read
 	Action            string // where the field leads; "" is the lesson
 	Card              *card  // of a lesson: what others show of it
+	Ink               bool   // black on white
+	W                 words.Page
 }
 
 // card is what a link to a lesson looks like elsewhere: a picture that does not give
@@ -89,6 +91,7 @@ type shown struct {
 	Src, Dark, Alt string
 	W, H           int
 	Lazy           bool
+	Soon           bool // load it before the others
 }
 
 // link leads to a problem's lesson.
@@ -143,6 +146,9 @@ func phrase(p words.Phrase) []said {
 func show(p Picture, s *scene.Scene, lazy bool) shown {
 	dark := p
 	dark.Theme = svg.Named("dark")
+	if p.Theme != nil {
+		dark.Theme = p.Theme
+	}
 	return shown{Src: p.URL(), Dark: dark.URL(), Alt: sentence(s.Title.Say(p.Hidden)) + " " + s.Desc.Say(p.Hidden), W: s.W, H: s.H, Lazy: lazy}
 }
 
@@ -184,7 +190,8 @@ func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, 
 	f := faultPage{
 		head: head{
 			Title: printable(t.Message) + " · modeler", Doc: "A problem that could not be shown, and one near it that can.",
-			Style: s.styled, Skip: "message", Label: "Problem", Asked: printable(asked), Fault: true, Action: way,
+			Style: s.sheet.url, Scripts: []string{s.keys.url}, Skip: "the message", Label: words.Pages.Field,
+			Asked: printable(asked), Fault: true, Action: way, W: words.Pages,
 		},
 		Message: printable(t.Message), Hint: printable(t.Hint), Text: printable(t.Text), Try: t.Try,
 	}
@@ -194,10 +201,8 @@ func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, 
 	}
 	switch {
 	case t.Try == "":
-	case t.Parameter == "think" || t.Parameter == "look":
-		f.TryURL, f.TryPieces = lessonURL(way, asked, "")+"&"+t.Parameter+"="+t.Try, typeset(t.Try)
-	case t.Parameter == "model":
-		f.TryURL, f.TryPieces = lessonURL(way, asked, t.Try), typeset(t.Try)
+	case t.Parameter != "" && t.Parameter != "problem":
+		f.TryURL, f.TryPieces = lessonURL(way, asked, "")+"&"+t.Parameter+"="+encode(t.Try), typeset(t.Try)
 	default:
 		if t.Code == reading.NoPicture || t.Code == reading.NoSuchModel {
 			model = ""

@@ -59,6 +59,8 @@ func (s *Service) routes(pages *site) []route {
 		{"/lesson", pages.lesson, false},
 		{"/claim", pages.claim, false},
 		{"/claim.js", pages.script, false},
+		{"/lesson.js", pages.script, false},
+		{"/ask.js", pages.script, false},
 		{"/style.css", pages.style, false},
 		{"/icon.svg", pages.icon, false},
 	}

@@ -20,6 +20,7 @@ func styleSheet() []byte {
 	b.WriteString(":root{" + variables(svg.Themes[0]) + "}\n")
 	// A dark screen prints on white paper.
 	b.WriteString("@media screen and (prefers-color-scheme:dark){:root{" + variables(svg.Named("dark")) + "}}\n")
+	b.WriteString(":root.ink{" + variables(svg.Named("ink")) + "}\n")
 	b.Write(rules)
 	return []byte(b.String())
 }
@@ -29,19 +30,10 @@ func variables(t *svg.Theme) string {
 	b.WriteString("--paper:" + t.Paper() + ";")
 	for r := scene.Ink; r <= scene.Tray; r++ {
 		name := "--" + r.String()
-		b.WriteString(name + ":" + t.Text(r) + ";" + name + "-edge:" + t.Edge(r) + ";" + name + "-tint:" + t.Tint(r) + ";")
+		b.WriteString(name + ":" + t.Text(r) + ";" + name + "-edge:" + t.Edge(r) + ";" + name + "-tint:" + t.Tint(r) + ";" +
+			name + "-deep:" + t.Fill(scene.Item{Role: r, Finish: scene.Deep}) + ";")
 	}
 	return b.String()
-}
-
-// style serves /style.css. Its address has a tag, so that it can be kept for
-// good; an older or a missing tag still gives the sheet, for a while.
-func (s *site) style(w http.ResponseWriter, r *http.Request) {
-	a := answer{kind: "text/css; charset=utf-8", body: s.sheet, life: page, policy: sealed, tag: tagOf(string(s.sheet))}
-	if r.URL.RequestURI() == s.styled {
-		a.life = forever
-	}
-	a.write(w, r)
 }
 
 // icon serves /icon.svg: a bar of four parts, three of them filled.

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"modeler/models"
+	"modeler/models/words"
 )
 
 // Writings are the ways to write a calculation where they differ: as in the United
@@ -31,15 +32,17 @@ func writes(steps []models.Step) bool {
 
 // inWriting gives the page the symbols of the writing that was asked for, and a
 // link to the other one.
-func (v *lessonPage) inWriting(l models.Lesson, model string, europe bool) {
+func (v *lessonPage) inWriting(l models.Lesson, c choices) {
 	if !writes(l.Steps) {
 		return
 	}
-	v.Writing = link{Text: "as much of Europe does", URL: lessonURL("/lesson", l.Problem.String(), model) + "&writing=europe"}
-	if !europe {
+	other := c
+	other.Europe = !c.Europe
+	v.Writing = link{Text: words.Pages.Europe, URL: other.url(l.Problem.String())}
+	if !c.Europe {
 		return
 	}
-	v.Writing = link{Text: "as in the US", URL: lessonURL("/lesson", l.Problem.String(), model)}
+	v.Writing.Text = words.Pages.US
 	for i, s := range l.Steps {
 		if len(s.Europe.Lines) > 0 {
 			v.Steps[i].Symbols = template.HTML(s.Europe.MathML()) // its texts are escaped where they are written

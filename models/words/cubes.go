@@ -128,7 +128,8 @@ func (c Cubes) TakeCubes(m arithmetic.TakeCubes) Told {
 	if m.Count == 1 {
 		are = " is"
 	}
-	t.Desc = scene.Same("From " + cubes(m.From) + ", " + g(m.Count) + are + " taken away. " + stillThere(m.Left))
+	taken := "From " + cubes(m.From) + ", " + g(m.Count) + are + " taken away."
+	t.Desc = scene.Telling{Shown: taken + " " + stillThere(m.Left), Hidden: taken} // the ones come last: what is left is the answer
 	switch {
 	case m.Count == 0:
 		t.Title, t.Hands = "Take nothing away", Say("Take ", n, " away: all the cubes stay.")

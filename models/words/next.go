@@ -69,13 +69,3 @@ func Cautions(pieces []string, cut bool) []string {
 	}
 	return out
 }
-
-// Another offers a problem of the same kind.
-func Another(problem string) Suggestion {
-	return Suggestion{"Let the child tell the next one:", problem}
-}
-
-// Print says what a printed page is good for.
-func Print() Suggestion {
-	return Suggestion{Text: "Print this page: the pieces, the pictures and the symbols stay side by side."}
-}
