@@ -78,7 +78,7 @@ func (s sight) rowsAre(sign string, numbers ...*big.Rat) error {
 	return nil
 }
 
-// readTakenCounters reads the rows of a subtraction: the first number, under it how many
+// readTakenCounters reads the rows of a subtraction: the first number, above it how many
 // counters there are after the trades, the second number and what is left.
 func (s sight) readTakenCounters(t problems.Truth, count func(int, func(measure.Paint) bool) int64) error {
 	rows, signs := s.digitRows()
@@ -89,13 +89,13 @@ func (s sight) readTakenCounters(t problems.Truth, count func(int, func(measure.
 	if len(rows) != 4 || signs[2] != "−" {
 		return fmt.Errorf("%d rows of digits, with the signs %q", len(rows), signs)
 	}
-	for power, text := range rows[1] {
+	for power, text := range rows[0] {
 		there := count(power, func(p measure.Paint) bool { return s.solid(p) || s.ghost(p) })
-		if text == "" && rows[0][power] != strconv.FormatInt(there, 10) && there > 0 || text != "" && text != strconv.FormatInt(there, 10) {
+		if text == "" && rows[1][power] != strconv.FormatInt(there, 10) && there > 0 || text != "" && text != strconv.FormatInt(there, 10) {
 			return fmt.Errorf("%q over %d counters after the trades", text, there)
 		}
 	}
-	return both(digitsAre(rows[0], n[0]), both(digitsAre(rows[2], n[1]), digitsAre(rows[3], t.Value)))
+	return both(digitsAre(rows[1], n[0]), both(digitsAre(rows[2], n[1]), digitsAre(rows[3], t.Value)))
 }
 
 // footIs: the bold number at the foot, where it is one number alone.

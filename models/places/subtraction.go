@@ -162,7 +162,8 @@ func (k *taking) asked() string {
 }
 
 // whole is the story in one picture: the counters after the trades, what is taken
-// away struck through, and under them the digits, those that were traded struck.
+// away struck through, and under them the digits, those that were traded struck with
+// the new ones above.
 func (k *taking) whole() *scene.Scene {
 	shown, t := &scene.Scene{}, &k.table
 	down := 0
@@ -176,13 +177,11 @@ func (k *taking) whole() *scene.Scene {
 		k.lay(shown, power, 0, take.Left, ofFirst)
 		k.lay(shown, power, take.Left, take.From, ofFirst.gone())
 		t.strike(shown, power, k.slots(power, take.Left, take.From), scene.OfSecond)
-		if down == 1 {
-			was := digit(k.laid.Counts[power], scene.First)
-			was[0].Struck = k.changed[power]
-			t.write(shown, power, 0, was)
-		}
-		if down == 0 || k.changed[power] && power <= k.ready.Top() {
-			t.write(shown, power, down+rowFrom, digit(k.ready[power], scene.First))
+		was := digit(k.laid.Counts[power], scene.First)
+		was[0].Struck = k.changed[power]
+		t.write(shown, power, down+rowFrom, was)
+		if k.changed[power] && power <= k.ready.Top() {
+			t.write(shown, power, 0, digit(k.ready[power], scene.First)) // above the struck one, as it is written
 		}
 		if power <= k.read.Counts.Top() {
 			t.write(shown, power, down+rowLeft, digit(k.read.Counts[power], scene.Result))
