@@ -21,6 +21,10 @@ func (p Problem) told(o Operation) string {
 		return left + " is " + right + " times as many as ?"
 	case p.Kind == Division && p.Grouping:
 		return left + " in groups of " + right + p.Rest.asked()
+	case p.Kind == Division && IsPartOfOne(o) && p.Rest == LeftOver:
+		return o.String() + " with remainder" // 3 ÷ 4 alone is 3/4
+	case p.Kind == Division && IsPartOfOne(o) && p.Rest == AsPart:
+		return o.String() + " as a fraction"
 	}
 	return o.String() + p.Rest.asked()
 }
@@ -29,11 +33,19 @@ func (r Rest) asked() string {
 	return [...]string{"", " as a mixed number", " as a decimal", " rounded up"}[r]
 }
 
+// IsPartOfOne reports whether an operation divides a whole number by a larger one:
+// 3 ÷ 4, which is the fraction 3/4 (CCSS 5.NF.B.3).
+func IsPartOfOne(o Operation) bool {
+	a, okA := o.Left.(Number)
+	b, okB := o.Right.(Number)
+	return o.Op == Divide && okA && okB && a.Form == Whole && b.Form == Whole && a.Value.Sign() > 0 && a.Value.Cmp(b.Value) < 0
+}
+
 // asked writes a problem that says in words what it asks.
 func (p Problem) asked() string {
 	switch p.Kind {
 	case PlaceValue:
-		return "value of the " + PlaceName(p.To) + " digit in " + p.Left.String()
+		return "value of the " + p.PlaceName() + " digit in " + p.Left.String()
 	case ExpandedForm:
 		return p.Left.String() + " in expanded form"
 	case InWords:
@@ -66,6 +78,9 @@ func (p Problem) asked() string {
 
 // askedOfParts writes what is asked of fractions and money, and of primes.
 func (p Problem) askedOfParts() string {
+	if p.Kind == CoinsWorth {
+		return CoinNames(p.List)
+	}
 	left := p.Left.String()
 	switch p.Kind {
 	case ShapePart:
@@ -93,23 +108,13 @@ func (p Problem) askedOfParts() string {
 // asked writes a run: count by 5 from 10 to 50, start at 3, × 2, 5 terms.
 func (r Run) asked() string {
 	list := r.List()
-	from, by := Grouped(r.From), Grouped(r.By)
+	from, by := r.Number(r.From).String(), r.Step().String()
 	if r.Op == Multiply || len(list) == 0 {
 		return "start at " + from + ", × " + by + ", " + strconv.Itoa(r.Terms) + " terms"
 	}
-	count, last := "count by ", Grouped(list[len(list)-1])
+	count, last := "count by ", r.Number(list[len(list)-1]).String()
 	if r.Op == Subtract {
 		count = "count back by "
 	}
 	return count + by + " from " + from + " to " + last
-}
-
-// PlaceName is the name of a place by what a one in it is worth: ones, tens,
-// hundreds, to millions. Any other number is written in digits.
-func PlaceName(worth int64) string {
-	names := map[int64]string{1: "ones", 10: "tens", 100: "hundreds", 1_000: "thousands", 10_000: "ten thousands", 100_000: "hundred thousands", 1_000_000: "millions"}
-	if name, ok := names[worth]; ok {
-		return name
-	}
-	return Grouped(worth)
 }

@@ -10,6 +10,10 @@ func checkAsked(p Problem) error {
 	switch p.Kind {
 	case Counting:
 		return p.Run.check()
+	case DecimalForm, PercentForm:
+		n, _ := p.Left.(Number)
+		_, err := DecimalOf(n)
+		return err
 	case RuleTable:
 		for _, n := range p.List {
 			if err := check(Operation{p.Run.Op, n, Int(p.Run.By)}); err != nil {

@@ -34,8 +34,9 @@ func (CutRest) move()     {}
 func (TradeRest) move()   {}
 func (OneMoreLine) move() {}
 
-// ErrEndless says that a decimal does not end after three places.
-var ErrEndless = errors.New("arithmetic: the decimal does not end after three places")
+// ErrEndless says that a decimal does not end, or not after the three places that a
+// division is carried to.
+var ErrEndless = errors.New("arithmetic: the decimal does not end")
 
 // rest goes on with a division after it was found that something is left over.
 func (w Working) rest(side int64) (Working, error) {

@@ -46,7 +46,8 @@ func apply(op Op, left, right fraction.Fraction) (fraction.Fraction, error) {
 }
 
 // Check reports why a problem that can be read has no answer a child could be
-// shown: [ErrDivideByZero], [ErrNegative] or [ErrOverflow] anywhere in it.
+// shown: [ErrDivideByZero], [ErrNegative], [ErrOverflow] or [ErrEndless] anywhere
+// in it.
 func Check(p Problem) error {
 	for _, side := range []Expr{p.Left, p.Right} {
 		if err := check(side); err != nil {

@@ -6,11 +6,12 @@ import (
 	"modeler/fraction"
 )
 
-// Judge is the answer of a [Claim] or a [Comparison] without its moves: what truly
-// stands between the two sides, and how far apart they are. It is for claims that
+// Judge is the answer of a [Claim], a [Comparison] or a [Closer] without its moves:
+// what truly stands between the two sides, and how far apart they are. Of a Closer
+// the sides are the distances from To, and Number is the closer number, if one is. It is for claims that
 // are too large to be shown. Its errors are those of [Evaluate].
 func Judge(p Problem) (Answer, error) {
-	if p.Kind != Claim && p.Kind != Comparison {
+	if p.Kind != Claim && p.Kind != Comparison && p.Kind != Closer {
 		return Answer{}, errors.New("arithmetic: neither a claim nor a comparison")
 	}
 	left, err := Evaluate(p.Left)
@@ -21,8 +22,24 @@ func Judge(p Problem) (Answer, error) {
 	if err != nil {
 		return Answer{}, err
 	}
+	if p.Kind == Closer {
+		if left, err = distanceTo(left, p.To); err != nil {
+			return Answer{}, err
+		}
+		if right, err = distanceTo(right, p.To); err != nil {
+			return Answer{}, err
+		}
+	}
 	a := Answer{Relation: [...]Relation{Less, Equal, Greater}[left.Cmp(right)+1]}
 	a.True = p.Kind == Claim && p.Rel == a.Relation
+	if p.Kind == Closer {
+		switch a.Relation {
+		case Less:
+			a.Number, _ = p.Left.(Number)
+		case Greater:
+			a.Number, _ = p.Right.(Number)
+		}
+	}
 	if left.Cmp(right) < 0 {
 		left, right = right, left
 	}
@@ -30,6 +47,19 @@ func Judge(p Problem) (Answer, error) {
 		return Answer{}, ErrOverflow
 	}
 	return a, nil
+}
+
+// distanceTo is how far a value is from a whole number.
+func distanceTo(v fraction.Fraction, to int64) (fraction.Fraction, error) {
+	far, near := v, fraction.Whole(to)
+	if far.Cmp(near) < 0 {
+		far, near = near, far
+	}
+	gap, err := far.Sub(near)
+	if err != nil {
+		return gap, ErrOverflow
+	}
+	return gap, nil
 }
 
 // TrueEquality is the equation nearest to a claim that is not one: its left side
@@ -55,8 +85,11 @@ func inItsForm(side, other Expr) (Expr, bool) {
 		return nil, false
 	}
 	units := n.Value.Den()
-	if n.Form == Decimal || n.Form == Money {
+	switch n.Form {
+	case Decimal, Money:
 		units = Power10(n.Places)
+	case Percent:
+		units = 100 * Power10(n.Places)
 	}
 	count, err := v.Mul(fraction.Whole(units))
 	if err != nil || count.Num()%count.Den() != 0 {
@@ -64,7 +97,7 @@ func inItsForm(side, other Expr) (Expr, bool) {
 	}
 	whole := count.Num() / count.Den()
 	switch n.Form {
-	case Whole, Decimal, Money:
+	case Whole, Decimal, Money, Percent:
 		return withUnits(n, whole), true
 	case Mixed:
 		return AsMixed(fraction.Must(whole, units)), true

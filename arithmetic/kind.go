@@ -16,14 +16,14 @@ const (
 	Claim        Kind = "claim"          // Left Rel Right, true or false
 	Comparison   Kind = "compare"        // Left and Right, the sign between them asked for
 	Ordering     Kind = "order"          // List, from least to greatest
-	Rounding     Kind = "round"          // Left to the nearest To
+	Rounding     Kind = "round"          // Left to the nearest To, or to so many Places
 	Factors      Kind = "factors"        // all factor pairs of Left
 	MixedForm    Kind = "mixed number"   // Left, more than one whole, as a mixed number
 	FractionForm Kind = "fraction form"  // Left, a mixed or whole number, as one fraction
 	SimplestForm Kind = "simplest form"  // Left in the fewest parts
 	Renaming     Kind = "equal fraction" // Left = Right, one of them a Number and the other a Blank
 
-	PlaceValue      Kind = "place value"      // what the digit of Left in the place To is worth
+	PlaceValue      Kind = "place value"      // what the digit of Left in the place To, or so many Places after the point, is worth
 	ExpandedForm    Kind = "expanded form"    // Left as the sum of what its digits are worth
 	InWords         Kind = "in words"         // the name of Left
 	Parity          Kind = "even or odd"      // of Left
@@ -44,4 +44,5 @@ const (
 	DecimalForm Kind = "decimal form"    // Left as a decimal
 	PercentForm Kind = "percent"         // Left in hundredths
 	Coins       Kind = "coins"           // Left, money, in few coins and notes
+	CoinsWorth  Kind = "worth of coins"  // List, the worth of every coin on the table, together
 )

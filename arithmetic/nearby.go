@@ -33,6 +33,7 @@ func Nearby(p Problem) []Problem {
 	if p.Kind.asksOfNumbers() {
 		return nearAsked(p)
 	}
+	near = append(near, nearParts(p)...)
 	for _, part := range PartsOf(p) {
 		if part.Kind != p.Kind {
 			near = append(near, part)
@@ -106,6 +107,10 @@ func shortened(a, b Number) (short [2]Number, changed bool) {
 
 // nearPartOf takes the part of an amount that can be cut in so many parts.
 func nearPartOf(part, amount Number) []Problem {
+	if part.Form == Percent { // 1/2 of 12 for 50% of 12
+		part = Frac(part.Value.Simplest())
+		return append([]Problem{ask(Of, part, amount)}, nearPartOf(part, amount)...)
+	}
 	den := part.Value.Den()
 	if !inParts(part) || den == 1 {
 		return nil

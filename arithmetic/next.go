@@ -82,6 +82,9 @@ func harder(n Number) Number {
 
 // withUnits is a whole or decimal number with so many units of its last place.
 func withUnits(n Number, units int64) Number {
+	if n.Form == Percent {
+		return InPercent(units, n.Places)
+	}
 	if n.Form == Whole || n.Places == 0 {
 		return Number{Value: fraction.Whole(units), Form: n.Form}
 	}

@@ -24,15 +24,17 @@ const (
 	Mixed               // 1 1/2
 	Decimal             // 0.30
 	Money               // $5.00
+	Percent             // 62%
 )
 
 // Number is an exact value and the form it was written in. The value of a
 // decimal has the power of ten that its places say as its denominator, so 0.30
-// is 30/100. The zero value is the whole number 0.
+// is 30/100; 62% is 62/100 and 12.5% is 125/1,000. The zero value is the whole
+// number 0.
 type Number struct {
 	Value  fraction.Fraction
 	Form   Form
-	Places int // of a Decimal or Money: digits after the point
+	Places int // of a Decimal, Money or Percent: digits after the point
 }
 
 // Int is the whole number n.
@@ -62,6 +64,12 @@ func InPlaces(n int64, places int) Number {
 	return Number{Value: fraction.Must(n, Power10(places)), Form: Decimal, Places: places}
 }
 
+// InPercent is n units of which ten to the power of places make one percent:
+// InPercent(62, 0) is 62%, InPercent(125, 1) is 12.5%. places is 0 to 16.
+func InPercent(n int64, places int) Number {
+	return Number{Value: fraction.Must(n, 100*Power10(places)), Form: Percent, Places: places}
+}
+
 // Power10 is ten to the power of places, 0 to 18.
 func Power10(places int) int64 {
 	p := int64(1)
@@ -76,7 +84,7 @@ func (n Number) Int64() (v int64, ok bool) {
 	return n.Value.Num() / n.Value.Den(), n.Value.IsWhole()
 }
 
-// String writes the number in its form: 1,204, 6/8, 1 1/2, 0.30, $5.00.
+// String writes the number in its form: 1,204, 6/8, 1 1/2, 0.30, $5.00, 62%.
 func (n Number) String() string {
 	switch n.Form {
 	case Common:
@@ -84,13 +92,16 @@ func (n Number) String() string {
 	case Mixed:
 		wholes, part := n.Value.Mixed()
 		return Grouped(wholes) + " " + part.String()
-	case Decimal, Money:
+	case Decimal, Money, Percent:
 		d := decimal.New(n.Value.Num(), -int32(n.Places))
 		text := d.Abs().StringFixed(int32(n.Places))
 		at := strings.IndexByte(text+".", '.')
 		text = group(text[:at]) + text[at:]
-		if n.Form == Money {
+		switch n.Form {
+		case Money:
 			text = "$" + text
+		case Percent:
+			text += "%"
 		}
 		if d.IsNegative() {
 			text = "−" + text

@@ -84,8 +84,9 @@ type Problem struct {
 	Kind        Kind
 	Left, Right Expr
 	Rel         Relation
-	List        []Number // of an Ordering, in the order given
-	To          int64    // of a Rounding: 10, 100, 1,000 ...; of Closer: 0 or 1
+	List        []Number // of an Ordering, in the order given; of a RuleTable and of CoinsWorth
+	To          int64    // of a Rounding: 1, 10, 100 ...; of a PlaceValue; of Closer: 0 or 1
+	Places      int      // of a Rounding or PlaceValue of a decimal: digits after the point, where that is the place; To is then 0
 	Shape       Shape    // of a ShapePart
 	Grouping    bool     // of a Division: false shares among Right groups, true makes groups of Right
 	Rest        Rest     // of a Division: what is done with what is left over
@@ -114,7 +115,7 @@ func (p Problem) String() string {
 	case Comparison:
 		return "compare " + p.Left.String() + " and " + p.Right.String()
 	case Rounding:
-		return "round " + p.Left.String() + " to the nearest " + Grouped(p.To)
+		return "round " + p.Left.String() + " to the nearest " + p.nearest()
 	case Factors:
 		return "factors of " + p.Left.String()
 	case MixedForm:
@@ -134,7 +135,7 @@ func (p Problem) String() string {
 			return p.told(o)
 		}
 	case PlaceValue, ExpandedForm, InWords, Parity, Counting, RuleTable, Estimate, FactFamily, WaysToMake, Multiples, CommonMultiples, CommonFactors, Primality,
-		ShapePart, AsSum, EqualNames, Closer, DecimalForm, PercentForm, Coins:
+		ShapePart, AsSum, EqualNames, Closer, DecimalForm, PercentForm, Coins, CoinsWorth:
 		return p.asked()
 	}
 	if p.Right == nil {

@@ -1,5 +1,7 @@
 package arithmetic
 
+import "modeler/fraction"
+
 // Rest is what a division does with what is left over: 98 ÷ 4 is 24 remainder 2,
 // 24 2/4, 24.5, or 25 where all must have a place (National curriculum in England,
 // 2013, year 5).
@@ -45,6 +47,24 @@ type Run struct {
 	Op       Op
 	Terms    int
 	Parts    int64
+}
+
+// Number is a number of the run that counts so many parts: of a run of fourths, 2
+// is 2/4, 4 is 1 and 6 is 1 2/4.
+func (r Run) Number(count int64) Number {
+	if r.Parts > 1 {
+		return AsMixed(fraction.Must(count, r.Parts))
+	}
+	return Int(count)
+}
+
+// Step is By as a number: 1/4 of a run of fourths, 5 of a run of fives. As a factor
+// it is a whole number.
+func (r Run) Step() Number {
+	if r.Parts > 1 && r.Op != Multiply {
+		return Frac(fraction.Must(r.By, r.Parts))
+	}
+	return Int(r.By)
 }
 
 // List is the numbers of the run, which may end early at a number that can't be

@@ -72,6 +72,9 @@ func unanswerable(r reading.Reading, err error) error {
 	case errors.Is(err, arithmetic.ErrNegative):
 		e.Code = reading.Negative
 		e.Message, e.Hint = words.Negative(r.Problem)
+	case errors.Is(err, arithmetic.ErrEndless):
+		e.Code = reading.Endless
+		e.Message, e.Hint = words.Endless(r.Problem)
 	default:
 		e.Code = reading.TooLarge
 		e.Message, e.Hint = words.TooLarge()

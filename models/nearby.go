@@ -36,7 +36,7 @@ func teachable(text string) string {
 // own, or of its kind.
 func near(p arithmetic.Problem) string {
 	for _, q := range arithmetic.Nearby(p) {
-		if again, err := reading.Read(q.String()); err == nil && hasLesson(again.Problem) {
+		if again, err := reading.Read(q.String()); err == nil && hasLesson(again.Problem) && !isFalse(again.Problem) {
 			return again.Problem.String()
 		}
 	}

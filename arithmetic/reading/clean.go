@@ -129,7 +129,7 @@ func fold(r rune) string {
 		switch {
 		case unicode.IsLetter(c):
 		case c >= '0' && c <= '9' && unicode.Is(unicode.Nd, r):
-		case c < unicode.MaxASCII && strings.ContainsRune(" +-*/=<>(),;:.?_!$'×÷", c), c == '×', c == '÷', c == '¢':
+		case c < unicode.MaxASCII && strings.ContainsRune(" +-*/=<>(),;:.?_!$%'×÷", c), c == '×', c == '÷', c == '¢':
 		default:
 			return ""
 		}

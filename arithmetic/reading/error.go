@@ -23,11 +23,12 @@ const (
 	TooMany       Code = "too-many"         // more numbers or unknowns than the bound
 	BadNumber     Code = "bad-number"       // 1,2,3 or 2 7/4 or 1.2.3
 	ZeroParts     Code = "zero-denominator" // 3/0
-	NotYet        Code = "not-yet"          // good arithmetic that is not read yet: 50%, 1/2 = 2/4 = 4/8
+	NotYet        Code = "not-yet"          // good arithmetic that is not read yet: 3:15, 1/2 = 2/4 = 4/8
 
 	// Codes of problems that read well but cannot be shown.
 	DivideByZero Code = "divide-by-zero"
 	Negative     Code = "negative"
+	Endless      Code = "endless-decimal" // 1/3 as a decimal
 	NoPicture    Code = "no-picture"
 	NoSuchModel  Code = "no-such-model"
 )
@@ -46,7 +47,7 @@ type Error struct {
 // Readable reports whether the text could be read and only cannot be shown.
 func (e *Error) Readable() bool {
 	switch e.Code {
-	case DivideByZero, ZeroParts, Negative, NoPicture, NoSuchModel:
+	case DivideByZero, ZeroParts, Negative, Endless, NoPicture, NoSuchModel:
 		return true
 	}
 	return false

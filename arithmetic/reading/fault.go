@@ -3,13 +3,11 @@ package reading
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"modeler/arithmetic"
-	"modeler/fraction"
 )
 
 // fault is an error whose mend is still to be chosen: the first of the tries that
@@ -63,8 +61,6 @@ func badCharacter(text []rune, i int) *fault {
 	f := &fault{BadCharacter, i, stop, quote(strings.Map(inked, string(text[i:stop]))) + " is not part of a problem",
 		"use numbers, plain words and the signs + − × ÷ / = < >", []string{swap(text, i, stop, " "), swap(text, i, stop, "")}}
 	switch text[i] {
-	case '%':
-		return percent(text, i)
 	case '≤', '≥', '≠':
 		f.code, f.end, f.message = NotYet, i+1, string(text[i])+" cannot be read yet"
 		f.hint, f.tries = "use =, < or >", []string{swap(text, i, i+1, map[rune]string{'≤': "<", '≥': ">", '≠': "="}[text[i]])}
@@ -76,22 +72,6 @@ func badCharacter(text []rune, i int) *fault {
 		f.message, f.hint = "there is a hidden control character here", "delete it, or type the problem again"
 	} else if !unicode.IsPrint(text[i]) {
 		f.message, f.hint = "there is a character here that cannot be shown", "delete it, or type the problem again"
-	}
-	return f
-}
-
-// percent offers the fraction that a percent is: 1/10 for 10%.
-func percent(text []rune, i int) *fault {
-	f := &fault{NotYet, i, i + 1, "percents cannot be read yet", "write the percent as a fraction: 50% is 50/100, or 1/2",
-		[]string{swap(text, i, i+1, "/100")}}
-	start := i
-	for start > 0 && isDigit(text[start-1]) {
-		start--
-	}
-	if n, err := strconv.ParseInt(string(text[start:i]), 10, 64); err == nil && n > 0 && n < 100 && (start == 0 || text[start-1] != '.') {
-		part := fraction.Must(n, 100)
-		f.hint = fmt.Sprintf("write the percent as a fraction: %d%% is %s, or %s", n, part, part.Simplest())
-		f.tries = []string{swap(text, start, i+1, part.Simplest().String())}
 	}
 	return f
 }

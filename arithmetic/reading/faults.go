@@ -42,6 +42,11 @@ func noAmount(text []rune, t token) *fault {
 		"write an amount as in $3.27", []string{swap(text, t.start, t.end, ""), swap(text, t.start, t.end, "$1.00")}}
 }
 
+func noPercent(text []rune, t token) *fault {
+	return &fault{MissingNumber, t.start, t.end, "there is no whole number or decimal in front of " + t.text,
+		"write a percent as in 62%", []string{swap(text, t.start, t.end, ""), swap(text, t.start, t.end, "50%")}}
+}
+
 func tooManyParts(text []rune, t token) *fault {
 	return &fault{TooLarge, t.start, t.end, "this is too many parts for one whole",
 		"a whole is cut in " + arithmetic.Grouped(MaxParts) + " parts at most", []string{swap(text, t.start, t.end, "100")}}

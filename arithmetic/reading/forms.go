@@ -44,14 +44,46 @@ func (p *parser) rewritten(c piece) (Reading, *fault) {
 	if !ok {
 		return Reading{}, oneNumber(p, c)
 	}
-	r := Reading{Problem: arithmetic.Problem{Kind: kind, Left: value}, Spans: c.spans}
-	if rounded {
-		to, f := p.place(at)
-		if f != nil {
-			return Reading{}, f
+	if !rounded {
+		return p.inForm(kind, c, value)
+	}
+	r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.Rounding, Left: value}, Spans: c.spans}
+	to, f := p.place(at)
+	if f != nil {
+		return Reading{}, f
+	}
+	r.Problem.To = to.to
+	r.Spans = append(r.Spans, to.span)
+	return r, p.finish()
+}
+
+// inForm is a number that is asked for in another form. A whole number is a sum in
+// many ways, and a decimal is the sum of what its digits are worth.
+func (p *parser) inForm(kind arithmetic.Kind, c piece, n arithmetic.Number) (Reading, *fault) {
+	r := Reading{Problem: arithmetic.Problem{Kind: kind, Left: n}, Spans: c.spans}
+	fraction := n.Form == arithmetic.Common || n.Form == arithmetic.Mixed
+	switch kind {
+	case arithmetic.AsSum:
+		switch {
+		case n.Form == arithmetic.Whole:
+			r.Problem.Kind = arithmetic.WaysToMake
+		case n.Form == arithmetic.Decimal:
+			r.Problem.Kind = arithmetic.ExpandedForm
+		case !fraction:
+			return Reading{}, notAFraction(p, c, kind)
 		}
-		r.Problem.Kind, r.Problem.To = arithmetic.Rounding, to.to
-		r.Spans = append(r.Spans, to.span)
+	case arithmetic.DecimalForm:
+		if !fraction && n.Form != arithmetic.Percent {
+			return Reading{}, notAFraction(p, c, kind)
+		}
+	case arithmetic.PercentForm:
+		if n.Form == arithmetic.Percent || n.Form == arithmetic.Money {
+			return Reading{}, notAFraction(p, c, kind)
+		}
+	case arithmetic.Coins:
+		if n.Form != arithmetic.Money {
+			return Reading{}, notMoney(p, c, n)
+		}
 	}
 	return r, p.finish()
 }

@@ -48,6 +48,9 @@ func (p *parser) compared(left piece) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
+	if r, f, ok := p.closerOf([]piece{left, right}); ok {
+		return r, f
+	}
 	if _, n := p.relation(); n > 0 {
 		return Reading{}, blankSign(p, left, right)
 	}

@@ -93,6 +93,28 @@ func (s *scanner) cents() *fault {
 	return noAmount(s.text, mark)
 }
 
+// percent makes the number in front of a percent sign hundredths.
+func (s *scanner) percent() *fault {
+	mark := s.cut(sign, 1)
+	if last := len(s.out) - 1; last >= 0 {
+		if n, ok := hundredths(s.out[last]); ok {
+			n.end = mark.end
+			s.out[last] = n
+			return nil
+		}
+	}
+	return noPercent(s.text, mark)
+}
+
+// hundredths is a whole or decimal number t as that many percent.
+func hundredths(t token) (token, bool) {
+	if t.kind != number || t.num.Form != arithmetic.Whole && t.num.Form != arithmetic.Decimal {
+		return t, false
+	}
+	t.num = arithmetic.InPercent(t.num.Value.Num(), t.num.Places)
+	return t, true
+}
+
 // joinFractions joins a number, a bar and a number to a fraction, and a whole
 // number and a fraction that is less than one to a mixed number.
 //

@@ -90,7 +90,7 @@ func (p *parser) part() (piece, *fault) {
 		return left, f
 	}
 	s, n := p.sign()
-	if n == 0 || s.op != arithmetic.Of {
+	if n == 0 || s.op != arithmetic.Of || p.shapeFollows(n) {
 		return left, nil
 	}
 	if v, ok := left.expr.(arithmetic.Number); ok && v.Form == arithmetic.Whole || left.isOperation() {
@@ -199,6 +199,12 @@ func (p *parser) numeral(t token) (piece, *fault) {
 		n, _ := t.num.Int64()
 		t = fractionToken(t, n, den, p.at(0).end)
 		p.i++
+	}
+	if n := p.longestOf(percents); n > 0 { // 62 percent
+		if h, ok := hundredths(t); ok {
+			t, t.end = h, p.at(n-1).end
+			p.i += n
+		}
 	}
 	if v, whole := t.num.Int64(); whole && t.num.Form == arithmetic.Whole && t.kind == number && p.match("dozen") > 0 && v <= MaxWhole/dozen {
 		t.num, t.end = arithmetic.Int(v*dozen), p.at(0).end // 2 dozen

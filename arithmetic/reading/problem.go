@@ -33,6 +33,9 @@ func (p *parser) openings() {
 			return
 		}
 		p.any(openers)
+		if p.longestOf(changeOpeners) > 0 { // change is no order to rewrite here
+			return
+		}
 		p.any(rewriters)
 		for p.i > here && (p.at(0).text == ":" || p.at(0).kind == separator) {
 			p.i++
@@ -83,8 +86,10 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
-	if r, f, ok := p.property(left); ok {
-		return r, f
+	for _, read := range []func(piece) (Reading, *fault, bool){p.property, p.shaped} {
+		if r, f, ok := read(left); ok {
+			return r, f
+		}
 	}
 	p.any(inDigits)
 	if p.isQuestionMark() || p.at(0).kind == end || p.at(0).kind == stop {
@@ -245,11 +250,13 @@ func operation(o arithmetic.Operation, c piece) (arithmetic.Problem, []arithmeti
 	}
 	grouped := c.sign.grouping || b.Form != arithmetic.Whole
 	var also []arithmetic.Problem
+	if arithmetic.IsPartOfOne(o) && !grouped && c.sign.story == arithmetic.NoStory { // CCSS 5.NF.B.3
+		fraction, left := dividing(a, b, false), dividing(a, b, false)
+		fraction.Rest = arithmetic.AsPart
+		return fraction, append(also, left)
+	}
 	if !grouped && !c.sign.sharing && b.Value.Sign() > 0 && a.Value.Cmp(b.Value) >= 0 {
 		also = append(also, dividing(a, b, true))
-	}
-	if c.signText != "/" && !grouped && a.Value.Sign() > 0 && a.Value.Cmp(b.Value) < 0 && fits(a, b) { // CCSS 5.NF.B.3
-		also = append(also, arithmetic.Problem{Kind: arithmetic.Show, Left: over(a, b)})
 	}
 	if c.signText == "/" && fits(a, b) {
 		also = append(also, arithmetic.Problem{Kind: arithmetic.Show, Left: over(a, b)})

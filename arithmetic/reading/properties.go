@@ -74,7 +74,7 @@ func (p *parser) property(c piece) (Reading, *fault, bool) {
 // askedFor reads a problem that says in front what it asks.
 func (p *parser) askedFor() (Reading, *fault, bool) {
 	here := p.i
-	for _, read := range []func() (Reading, *fault, bool){p.aboutPlace, p.counting, p.evens, p.starting, p.ruled, p.next, p.estimating, p.family} {
+	for _, read := range []func() (Reading, *fault, bool){p.equalNames, p.closer, p.breaking, p.change, p.coinsFor, p.shapeFirst, p.aboutPlace, p.counting, p.evens, p.starting, p.ruled, p.next, p.estimating, p.family} {
 		count := p.count
 		if r, f, ok := read(); ok {
 			return r, f, ok

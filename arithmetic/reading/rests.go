@@ -31,7 +31,7 @@ func (p *parser) rest(c piece) (Reading, *fault, bool) {
 	r.Problem, also = operation(o, c)
 	r.Problem.Rest = rest
 	for _, other := range also {
-		if other.Kind == arithmetic.Division {
+		if other.Kind == arithmetic.Division && other.Grouping != r.Problem.Grouping {
 			other.Rest = rest
 			r.Also = append(r.Also, other)
 		}

@@ -161,7 +161,7 @@ func TestWhatReadsTwoWaysNamesTheOther(t *testing.T) {
 		{"56 shared by 8", nil},
 		{"12 in groups of 3", nil},
 		{"3/4", nil},
-		{"3 ÷ 4", []string{"3/4"}},
+		{"3 ÷ 4", []string{"3 ÷ 4 with remainder"}},
 		{"7 ÷ 0", nil},
 		{"7 x 8", nil},
 		{"1/2 = ?/8", nil},

@@ -105,6 +105,8 @@ func (s *scanner) next() (token, *fault) {
 		return s.dollars()
 	case c == '¢':
 		return token{}, s.cents()
+	case c == '%':
+		return token{}, s.percent()
 	case unicode.IsLetter(c):
 		return s.word(), nil
 	case isBlank(c):

@@ -46,6 +46,10 @@ var vocabulary = func() []string {
 	add(slices.Collect(maps.Keys(pluralWords))...)
 	add(slices.Collect(maps.Keys(ruleSteps))...)
 	add(slices.Collect(maps.Keys(ruleTimes))...)
+	for _, list := range [][]string{percents, equalOpeners, breakOpeners, coinOpeners, changeOpeners, changeFor, changeFrom, closerWords, closerOpeners, shapeAdjectives, shadedWords} {
+		add(list...)
+	}
+	add(slices.Collect(maps.Keys(shapes))...)
 	add("go", "into", "fit", "can", "you", "from", "does", "than", "digit", "place", "worth", "first", "rule", "pattern", "back", "backward", "backwards", "forward", "forwards", "each", "then", "next", "so", "on", "number")
 	add("compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over")
 	return slices.Sorted(maps.Keys(known))

@@ -88,7 +88,7 @@ var relations = func() map[string]arithmetic.Relation {
 // askers a claim follows.
 var (
 	openers = []string{"what is", "whats", "what", "how much is", "how many is", "find", "work out", "calculate",
-		"solve", "compute", "show", "show me", "draw", "make", "build", "please", "answer to", "value of"}
+		"solve", "compute", "show", "show me", "draw", "make", "build", "please", "answer to", "value of", "shade", "shade in", "color", "color in", "colour", "fill in"}
 	rewriters = []string{"write", "write number", "rewrite", "turn", "change", "convert", "express", "give"}
 	askers    = []string{"is", "are", "does", "do", "true or false", "is it true that", "check", "is that"}
 )
@@ -167,10 +167,18 @@ var forms = func() map[string]arithmetic.Kind {
 		arithmetic.MixedForm:    {"mixed number", "mixed numeral", "mixed fraction"},
 		arithmetic.FractionForm: {"fraction", "improper fraction", "one fraction", "common fraction"},
 		arithmetic.SimplestForm: {"simplest form", "simplest terms", "lowest terms", "simplest way", "fewest parts"},
+		arithmetic.DecimalForm:  {"decimal", "decimal number", "decimal form", "decimal fraction", "decimals"},
+		arithmetic.PercentForm:  {"percent", "percentage", "per cent", "percents", "percent form"},
+		arithmetic.AsSum: {"sum", "sum of unit fractions", "sum of fractions", "unit fractions", "addition", "sum in different ways",
+			"sums", "different sums"},
+		arithmetic.Coins: {"coins", "fewest coins", "few coins", "coins and bills", "coins and notes", "coins and dollars", "bills and coins",
+			"dollars and coins", "fewest coins and bills"},
 	} {
 		for _, name := range names {
-			for _, start := range []string{"as ", "to ", "into ", "in "} {
-				table[start+name] = kind
+			for _, start := range []string{"as ", "to ", "into ", "in ", "with ", "using "} {
+				if kind == arithmetic.Coins || start[0] != 'w' && start[0] != 'u' {
+					table[start+name] = kind
+				}
 			}
 		}
 	}
@@ -195,8 +203,9 @@ var small = map[string]int64{
 var partNames = map[string]int64{
 	"half": 2, "halves": 2, "third": 3, "thirds": 3, "fourth": 4, "fourths": 4, "quarter": 4, "quarters": 4,
 	"fifth": 5, "fifths": 5, "sixth": 6, "sixths": 6, "seventh": 7, "sevenths": 7, "eighth": 8, "eighths": 8,
-	"ninth": 9, "ninths": 9, "tenth": 10, "tenths": 10, "twelfth": 12, "twelfths": 12,
-	"hundredth": 100, "hundredths": 100,
+	"ninth": 9, "ninths": 9, "tenth": 10, "tenths": 10, "eleventh": 11, "elevenths": 11, "twelfth": 12, "twelfths": 12,
+	"fifteenth": 15, "fifteenths": 15, "sixteenth": 16, "sixteenths": 16, "twentieth": 20, "twentieths": 20,
+	"hundredth": 100, "hundredths": 100, "thousandth": 1000, "thousandths": 1000,
 }
 
 // unknowns are the letters that stand for an unknown number. The letter x is a

@@ -55,7 +55,7 @@ func fits(p arithmetic.Problem) error {
 	fractions := 0
 	for _, n := range numbers {
 		switch n.Form {
-		case arithmetic.Money:
+		case arithmetic.Money, arithmetic.Percent:
 			return telling.NotMine(errors.New(words.BarsOtherKind()))
 		case arithmetic.Common, arithmetic.Mixed:
 			fractions++

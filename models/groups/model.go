@@ -23,8 +23,8 @@ var Model = &telling.Model{
 	},
 	Examples: []string{
 		"5 × 7", "3 × 4", "9 × 6", "4 × 0", "0 × 6",
-		"12 ÷ 3", "12 in groups of 3", "40 ÷ 8", "40 in groups of 8", "17 ÷ 5", "17 in groups of 5", "3 ÷ 8", "0 ÷ 4", "6 ÷ 1",
-		"13 ÷ 4 as a mixed number", "14 in groups of 4 as a mixed number", "3 ÷ 4 as a mixed number",
+		"12 ÷ 3", "12 in groups of 3", "40 ÷ 8", "40 in groups of 8", "17 ÷ 5", "17 in groups of 5", "3 ÷ 8 with remainder", "0 ÷ 4", "6 ÷ 1",
+		"13 ÷ 4 as a mixed number", "14 in groups of 4 as a mixed number", "3 ÷ 4 as a fraction",
 		"17 in groups of 5 rounded up", "17 ÷ 5 rounded up",
 		"8 × ? = 48", "? × 6 = 18", "48 ÷ ? = 8", "5 = ? ÷ 3",
 		"1/3 of 12", "3/4 of 20", "is 14 even or odd", "is 17 even or odd",

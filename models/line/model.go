@@ -120,6 +120,9 @@ const largest = 9_999_999
 func planFor(p arithmetic.Problem) (*plan, error) {
 	switch p.Kind {
 	case arithmetic.Product, arithmetic.Division, arithmetic.Counting, arithmetic.Multiples:
+		if p.Run.Parts > 1 {
+			return nil, notMine
+		}
 		return planRow(p)
 	case arithmetic.CommonMultiples:
 		return planMeeting(p)
@@ -209,6 +212,8 @@ func checkNumbers(p arithmetic.Problem) error {
 	walk(p.Right)
 	for _, n := range append(list, p.List...) {
 		switch {
+		case n.Form == arithmetic.Percent:
+			return notMine
 		case n.Value.Sign() < 0:
 			return errors.New(words.LineNegative)
 		case n.Value.Num()/n.Value.Den() > largest:

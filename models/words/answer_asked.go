@@ -11,15 +11,24 @@ import (
 func answerAsked(p arithmetic.Problem, a arithmetic.Answer) (text string, ok bool) {
 	switch p.Kind {
 	case arithmetic.ExpandedForm:
+		if len(a.Order) > 0 {
+			return joinedBy(a.Order, " + "), true
+		}
 		return list(a.List, " + "), true
 	case arithmetic.InWords:
-		return name(p.Left), true
+		return inWords(p.Left), true
 	case arithmetic.Parity:
 		if a.Even {
 			return "even", true
 		}
 		return "odd", true
-	case arithmetic.Counting, arithmetic.RuleTable, arithmetic.Multiples:
+	case arithmetic.Counting:
+		terms := make([]arithmetic.Number, len(a.List))
+		for i, n := range a.List {
+			terms[i] = p.Run.Number(n)
+		}
+		return joinedBy(terms, ", "), true
+	case arithmetic.RuleTable, arithmetic.Multiples:
 		return list(a.List, ", "), true
 	case arithmetic.Estimate:
 		return "about " + a.Number.String(), true
@@ -38,7 +47,50 @@ func answerAsked(p arithmetic.Problem, a arithmetic.Answer) (text string, ok boo
 	case arithmetic.Primality:
 		return primality(p.Left, a.True), true
 	}
+	return answerOfParts(p, a)
+}
+
+// answerOfParts is the answer of a problem about a fraction in other forms, or about
+// coins: 1/8 + 1/8 + 1/8, 1/2 = 2/4 = 3/6, 2 dimes and 3 pennies, 23 cents.
+func answerOfParts(p arithmetic.Problem, a arithmetic.Answer) (text string, ok bool) {
+	switch p.Kind {
+	case arithmetic.AsSum:
+		if len(a.Order) > 0 {
+			return joinedBy(a.Order, " + "), true
+		}
+	case arithmetic.EqualNames:
+		if len(a.Order) > 0 {
+			return chain(a.Order), true
+		}
+	case arithmetic.Closer:
+		if a.Relation == arithmetic.Equal {
+			return "both are equally far from " + arithmetic.Grouped(p.To), true
+		}
+		return a.Number.String(), true
+	case arithmetic.Coins:
+		return arithmetic.CoinNames(a.Order), true
+	case arithmetic.CoinsWorth:
+		return Cents(a.Number), true
+	}
 	return "", false
+}
+
+// Cents is an amount of money as a child counts it: 23 cents, 1 cent, and $1.23 from
+// a dollar up.
+func Cents(n arithmetic.Number) string {
+	if v := n.Value; n.Form == arithmetic.Money && v.Den() == 100 && v.Num() < 100 {
+		return arithmetic.Grouped(v.Num()) + " " + plural("cent", v.Num())
+	}
+	return n.String()
+}
+
+// joinedBy writes numbers with a sign between them.
+func joinedBy(list []arithmetic.Number, between string) string {
+	names := make([]string, len(list))
+	for i, n := range list {
+		names[i] = n.String()
+	}
+	return strings.Join(names, between)
 }
 
 func list(numbers []int64, between string) string {

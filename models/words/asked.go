@@ -15,11 +15,13 @@ func Asked(p arithmetic.Problem) string {
 	}
 	switch p.Kind {
 	case arithmetic.Division:
-		if p.Rest != arithmetic.LeftOver {
+		if o, ok := p.Left.(arithmetic.Operation); p.Rest != arithmetic.LeftOver && !(ok && p.Rest == arithmetic.AsPart && arithmetic.IsPartOfOne(o)) {
 			return p.String()
 		}
 		return p.Left.String() + " = ?"
-	case arithmetic.Parity, arithmetic.Primality:
+	case arithmetic.CoinsWorth:
+		return p.String() + " = ?"
+	case arithmetic.Parity, arithmetic.Primality, arithmetic.Closer:
 		return p.String() + "?"
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.PartOf, arithmetic.Expression:
 		return p.Left.String() + " = ?"

@@ -2,6 +2,7 @@ package words
 
 import (
 	"strconv"
+	"strings"
 
 	"modeler/arithmetic"
 )
@@ -93,8 +94,33 @@ func ordinal(n int64) string {
 	return strconv.FormatInt(n, 10) + "th"
 }
 
+// DecimalName is a decimal in words, as US schools say it: sixty-two hundredths, three
+// and forty-seven hundredths.
+func DecimalName(n arithmetic.Number) string {
+	wholes, part := n.Value.Mixed()
+	name := Name(part.Num()) + " " + strings.TrimSuffix(arithmetic.DecimalPlace(min(n.Places, 6)), "s")
+	if part.Num() != 1 {
+		name += "s"
+	}
+	switch {
+	case wholes > 0 && part.Num() == 0:
+		return Name(wholes)
+	case wholes > 0:
+		return Name(wholes) + " and " + name
+	}
+	return name
+}
+
+// inWords is the answer of how a number is said.
+func inWords(e arithmetic.Expr) string {
+	if n, ok := e.(arithmetic.Number); ok && n.Form == arithmetic.Decimal {
+		return DecimalName(n)
+	}
+	return name(e)
+}
+
 // NumberName is a number in words in its form: three fourths, one and one half,
-// four hundred two, 0.45.
+// four hundred two, 0.45, 62%.
 func NumberName(n arithmetic.Number) string {
 	switch n.Form {
 	case arithmetic.Whole:

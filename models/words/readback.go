@@ -16,7 +16,7 @@ func ReadBack(p arithmetic.Problem) string {
 		if o, ok := p.Left.(arithmetic.Operation); ok && p.Story != arithmetic.NoStory {
 			return readStory(p, o)
 		} else if ok {
-			return readOperation(o, p.Grouping) + readRest(p.Rest)
+			return readOperation(o, p.Grouping) + readRest(p)
 		}
 	case arithmetic.Expression:
 		return readExpression(p.Left)
@@ -33,7 +33,7 @@ func ReadBack(p arithmetic.Problem) string {
 		}
 		return "put " + List(names) + " in order, the least first"
 	case arithmetic.Rounding:
-		return name(p.Left) + " to the nearest " + nearest(p.To)
+		return name(p.Left) + " to the nearest " + nearestOf(p)
 	case arithmetic.Factors:
 		return "every pair of whole numbers that multiply to make " + p.Left.String()
 	case arithmetic.MixedForm:
@@ -78,6 +78,8 @@ func readOperation(o arithmetic.Operation, grouping bool) string {
 		return name(o.Left) + " of " + name(o.Right)
 	}
 	switch {
+	case arithmetic.IsPartOfOne(o) && !grouping:
+		return left + plural(" whole", wholeOf(o.Left)) + " shared equally among " + right + ": how much in each?"
 	case grouping && isWhole(o.Right):
 		return left + " in groups of " + right + ": how many groups?"
 	case isWhole(o.Right) && isWhole(o.Left):
@@ -86,6 +88,12 @@ func readOperation(o arithmetic.Operation, grouping bool) string {
 		return name(o.Left) + " shared equally among " + right + ": how much in each?"
 	}
 	return "how many times does " + name(o.Right) + " fit in " + name(o.Left) + "?"
+}
+
+func wholeOf(e arithmetic.Expr) int64 {
+	n, _ := e.(arithmetic.Number)
+	v, _ := n.Int64()
+	return v
 }
 
 func isWhole(e arithmetic.Expr) bool {
@@ -124,6 +132,15 @@ func nearest(to int64) string {
 		}
 	}
 	return arithmetic.Grouped(to)
+}
+
+// nearestOf names what a problem rounds to, a place after the point included: ten,
+// tenth.
+func nearestOf(p arithmetic.Problem) string {
+	if p.Places > 0 {
+		return strings.TrimSuffix(p.PlaceName(), "s")
+	}
+	return nearest(p.To)
 }
 
 func readRenaming(p arithmetic.Problem) string {

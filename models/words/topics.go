@@ -37,12 +37,14 @@ func TopicOf(p arithmetic.Problem) int {
 		decimals
 	)
 	switch {
-	case anyNumber(p, arithmetic.Decimal, arithmetic.Money):
+	case anyNumber(p, arithmetic.Decimal, arithmetic.Money, arithmetic.Percent), p.Kind == arithmetic.DecimalForm, p.Kind == arithmetic.PercentForm:
 		return decimals
-	case p.Kind == arithmetic.Claim, p.Kind == arithmetic.Comparison, p.Kind == arithmetic.Ordering:
+	case p.Kind == arithmetic.Claim, p.Kind == arithmetic.Comparison, p.Kind == arithmetic.Ordering, p.Kind == arithmetic.Closer:
 		return claims
 	case p.Kind == arithmetic.PartOf:
 		return operations
+	case p.Kind == arithmetic.ShapePart, p.Kind == arithmetic.AsSum, p.Kind == arithmetic.EqualNames, p.Kind == arithmetic.Counting && p.Run.Parts > 1:
+		return fractions
 	case p.Kind == arithmetic.Renaming, p.Kind == arithmetic.MixedForm, p.Kind == arithmetic.FractionForm, p.Kind == arithmetic.SimplestForm:
 		return fractions
 	case anyNumber(p, arithmetic.Common, arithmetic.Mixed):

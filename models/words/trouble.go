@@ -23,7 +23,9 @@ func DivideByZero(p arithmetic.Problem) (message, hint string) {
 func Negative(p arithmetic.Problem) (message, hint string) {
 	message, hint = "the answer is less than 0", "more is to be taken away than there is; numbers below 0 come later"
 	if o, ok := p.Left.(arithmetic.Operation); ok && o.Op == arithmetic.Subtract {
-		if a, b, two := p.Operands(); two && p.Story == arithmetic.HowManyMore {
+		if a, b, two := p.Operands(); two && p.Story == arithmetic.Change {
+			return a.String() + " is not enough to pay " + b.String(), "pay with " + b.String() + " or more"
+		} else if two && p.Story == arithmetic.HowManyMore {
 			return a.String() + " is not more than " + b.String(), "ask how many more " + b.String() + " is than " + a.String()
 		} else if two {
 			message = b.String() + " is more than " + a.String() + ", so it cannot be taken away from it"
@@ -35,6 +37,12 @@ func Negative(p arithmetic.Problem) (message, hint string) {
 		}
 	}
 	return message, hint
+}
+
+// Endless explains a decimal that does not end.
+func Endless(p arithmetic.Problem) (message, hint string) {
+	return "the decimal of " + p.Left.String() + " does not end",
+		"the digits go on and on; halves, fourths, fifths, eighths and tenths have decimals that end"
 }
 
 // TooLarge explains the bound on results.
@@ -83,7 +91,7 @@ func kindOfNumbers(p arithmetic.Problem) string {
 	for _, kind := range []struct {
 		form arithmetic.Form
 		name string
-	}{{arithmetic.Money, "money"}, {arithmetic.Common, "fractions"}, {arithmetic.Mixed, "mixed numbers"}, {arithmetic.Decimal, "decimals"}} {
+	}{{arithmetic.Money, "money"}, {arithmetic.Percent, "percents"}, {arithmetic.Common, "fractions"}, {arithmetic.Mixed, "mixed numbers"}, {arithmetic.Decimal, "decimals"}} {
 		if anyNumber(p, kind.form) {
 			return kind.name
 		}

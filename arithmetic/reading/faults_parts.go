@@ -1,0 +1,61 @@
+package reading
+
+import (
+	"fmt"
+
+	"modeler/arithmetic"
+)
+
+// The faults of problems about fractions in other forms, shapes and coins.
+
+// parted says, for each kind, of which numbers it is asked.
+var parted = map[arithmetic.Kind]string{
+	arithmetic.ShapePart:   "a part of a shape is read as a fraction",
+	arithmetic.AsSum:       "sums are read for whole numbers, decimals and fractions",
+	arithmetic.EqualNames:  "equal names are found for fractions and whole numbers",
+	arithmetic.DecimalForm: "decimals are found for fractions and percents",
+	arithmetic.PercentForm: "percents are found for fractions and decimals",
+}
+
+// notAFraction offers the same asked of the number as a fraction of tens or hundreds,
+// or of 3/4.
+func notAFraction(p *parser, c piece, kind arithmetic.Kind) *fault {
+	f := &fault{BadNumber, c.start, c.end, parted[kind], "give a fraction, as in 3/4", nil}
+	n, ok := c.expr.(arithmetic.Number)
+	if ok && n.Value.Den() <= MaxParts && n.Value.Num() > 0 {
+		f.tries = append(f.tries, swap(p.text, c.start, c.end, n.Value.String()))
+	}
+	f.tries = append(f.tries, swap(p.text, c.start, c.end, "3/4"))
+	return f
+}
+
+func closerToWhat(p *parser, c piece) *fault {
+	return &fault{NotYet, c.start, c.end, "what is closer is read for 0 and 1 only", "ask which of two fractions is closer to 1",
+		[]string{swap(p.text, c.start, c.end, "1"), "which is closer to 1, 3/4 or 5/8"}}
+}
+
+func closerOfTwo(p *parser, all []piece) *fault {
+	f := &fault{MissingNumber, all[0].start, all[len(all)-1].end, "two numbers are needed to say which is closer",
+		"write it as in which is closer to 1, 3/4 or 5/8", nil}
+	if len(all) > 2 {
+		f.code = TooMany
+		f.start = all[2].start
+		f.tries = append(f.tries, string(p.text[:all[1].end]))
+	} else if n, ok := all[0].expr.(arithmetic.Number); ok {
+		f.tries = append(f.tries, "which is closer to 1, "+n.String()+" or 1/2")
+	}
+	f.tries = append(f.tries, "which is closer to 1, 3/4 or 5/8")
+	return f
+}
+
+// notMoney offers a number as cents or dollars.
+func notMoney(p *parser, c piece, n arithmetic.Number) *fault {
+	f := &fault{BadNumber, c.start, c.end, "an amount of money is needed here", "write it as in $0.68 or 68¢", nil}
+	if v, whole := n.Int64(); whole && n.Form == arithmetic.Whole && v > 0 {
+		f.tries = append(f.tries, fmt.Sprintf("%d¢ in coins", v))
+	} else if n.Form == arithmetic.Decimal {
+		f.tries = append(f.tries, "$"+n.String()+" in coins")
+	}
+	f.tries = append(f.tries, "$0.68 in coins")
+	return f
+}
