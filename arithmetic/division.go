@@ -93,20 +93,10 @@ func divide(p Problem, total, side int64, grouping bool) (Working, error) {
 // of the equal sign. A blank factor is an array with a side missing; a blank
 // total is an array laid out (CCSS 3.OA.A.4).
 func MissingFactor(p Problem) (Working, error) {
-	o, other, ok := blankOperation(p)
-	if !ok {
-		return Working{}, ErrNotWhole
-	}
-	_, first := o.Left.(Unknown)
-	known := o.Left
-	if first {
-		known = o.Right
-	}
-	k, okK := wholeNumber(known)
-	n, okN := wholeNumber(other)
+	o, first, k, n, err := blankIn(p)
 	switch {
-	case !okK || !okN:
-		return Working{}, ErrNotWhole
+	case err != nil:
+		return Working{}, err
 	case o.Op == Divide && first: // ? ÷ 3 = 5: 3 rows of 5
 		if k == 0 {
 			return Working{}, ErrDivideByZero
@@ -116,6 +106,26 @@ func MissingFactor(p Problem) (Working, error) {
 		return exactly(p, k, n, true)
 	}
 	return exactly(p, n, k, first) // ? × 8 = 48 asks for rows of 8, 8 × ? = 48 for 8 rows
+}
+
+// blankIn is the product or division with the blank in it, whether the blank stands
+// first in it, the number beside the blank and what the operation is equal to.
+func blankIn(p Problem) (o Operation, first bool, known, equals int64, err error) {
+	o, other, ok := blankOperation(p)
+	if !ok {
+		return o, false, 0, 0, ErrNotWhole
+	}
+	_, first = o.Left.(Unknown)
+	beside := o.Left
+	if first {
+		beside = o.Right
+	}
+	known, okKnown := wholeNumber(beside)
+	equals, okEquals := wholeNumber(other)
+	if !okKnown || !okEquals {
+		err = ErrNotWhole
+	}
+	return o, first, known, equals, err
 }
 
 // blankOperation finds the product or division with the blank in it, and what it

@@ -104,20 +104,10 @@ func divideGroups(p Problem, story GroupStory, total, by int64) (Working, error)
 // is found by sharing, a blank number of groups by measuring, and a blank total by
 // making the groups (CCSS 3.OA.A.4).
 func MissingByGroups(p Problem) (Working, error) {
-	o, other, ok := blankOperation(p)
-	if !ok {
-		return Working{}, ErrNotWhole
-	}
-	_, first := o.Left.(Unknown)
-	known := o.Left
-	if first {
-		known = o.Right
-	}
-	k, okK := wholeNumber(known)
-	n, okN := wholeNumber(other)
+	o, first, k, n, err := blankIn(p)
 	switch {
-	case !okK || !okN:
-		return Working{}, ErrNotWhole
+	case err != nil:
+		return Working{}, err
 	case o.Op == Divide && first: // ? ÷ 3 = 5: 3 groups with 5 in each
 		if k == 0 {
 			return Working{}, ErrDivideByZero

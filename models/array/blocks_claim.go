@@ -67,10 +67,10 @@ func tellBlocksClaim(w arithmetic.Working) telling.Telling {
 func bracketedFactors(e arithmetic.Expr) notation.Line {
 	if o, is := e.(arithmetic.Operation); is {
 		if left, is := o.Left.(arithmetic.Operation); is && left.Op == arithmetic.Multiply {
-			return telling.Join("(", written(o.Left, notation.Term{}), ")", o.Op.String(), written(o.Right, notation.Term{}))
+			return telling.Join("(", telling.Plain(o.Left, notation.Term{}), ")", o.Op.String(), telling.Plain(o.Right, notation.Term{}))
 		}
 	}
-	return written(e, notation.Term{})
+	return telling.Plain(e, notation.Term{})
 }
 
 func (a *blocksClaim) pieces() []telling.Piece {

@@ -45,7 +45,7 @@ type stage struct {
 func tellClaim(w arithmetic.Working) telling.Telling {
 	a := &claim{title: words.BarVerdict(w.Problem, w.Answer), sides: w.Moves[0].(arithmetic.LayArrays).Sides}
 	for i, e := range [2]arithmetic.Expr{w.Problem.Left, w.Problem.Right} {
-		a.written[i] = written(e, notation.Term{})
+		a.written[i] = telling.Plain(e, notation.Term{})
 	}
 	a.place()
 	t := telling.Telling{Answer: w.Answer, Pieces: a.pieces()}

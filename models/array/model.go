@@ -53,10 +53,10 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	}
 	switch p.Kind {
 	case arithmetic.Missing:
-		l.asked = telling.Join(written(p.Left, telling.Unknown()), "=", written(p.Right, telling.Unknown()))
-		l.answered = telling.Join(written(p.Left, answer[0]), "=", written(p.Right, answer[0]))
+		l.asked = telling.Join(telling.Plain(p.Left, telling.Unknown()), "=", telling.Plain(p.Right, telling.Unknown()))
+		l.answered = telling.Join(telling.Plain(p.Left, answer[0]), "=", telling.Plain(p.Right, answer[0]))
 		l.title = scene.Telling{Shown: l.answered.Text(), Hidden: l.asked.Text()}
-		l.of = missingTotal(p)
+		l.of = telling.TotalOf(p)
 		return l
 	case arithmetic.CommonFactors, arithmetic.FactFamily:
 		return l
@@ -72,7 +72,7 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 	case arithmetic.PartOf:
 		l.of = scene.OfSecond
 	}
-	stem := written(p.Left, notation.Term{})
+	stem := telling.Plain(p.Left, notation.Term{})
 	l.asked, l.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
 	l.title = scene.Telling{Shown: l.answered.Text(), Hidden: words.Asked(p)}
 	if up, is := w.Moves[len(w.Moves)-1].(arithmetic.OneMoreLine); is {
@@ -84,45 +84,6 @@ func state(p arithmetic.Problem, w arithmetic.Working) statement {
 		l.stem = stem
 	}
 	return l
-}
-
-// missingTotal says which number of the problem is the total of the array, in
-// the order in which they are written. A blank total is the answer.
-func missingTotal(p arithmetic.Problem) scene.Of {
-	o, right := p.Left.(arithmetic.Operation)
-	if !right {
-		o, _ = p.Right.(arithmetic.Operation)
-	}
-	_, blankFirst := o.Left.(arithmetic.Unknown)
-	switch {
-	case o.Op == arithmetic.Divide && blankFirst:
-		return scene.OfAnswer
-	case (o.Op == arithmetic.Divide) == right: // 48 ÷ ? = 8 and 48 = 8 × ?
-		return scene.OfFirst
-	}
-	return scene.OfSecond
-}
-
-// written is an expression as a line, with a term in the place of the unknown.
-func written(e arithmetic.Expr, blank notation.Term) notation.Line {
-	switch e := e.(type) {
-	case arithmetic.Number:
-		return telling.Numeral(e, scene.Ink)
-	case arithmetic.Operation:
-		sign := notation.S(e.Op.String())
-		if e.Op == arithmetic.Of {
-			sign = notation.W("of")
-		}
-		side := func(e2 arithmetic.Expr, right bool) notation.Line {
-			line := written(e2, blank)
-			if o, is := e2.(arithmetic.Operation); is && (o.Op <= arithmetic.Subtract && e.Op > arithmetic.Subtract || right && (o.Op <= arithmetic.Subtract || e.Op > arithmetic.Subtract)) {
-				return telling.Join("(", line, ")")
-			}
-			return line
-		}
-		return telling.Join(side(e.Left, false), sign, side(e.Right, true))
-	}
-	return notation.Line{blank}
 }
 
 // fractionOf is the fraction of a fraction of an amount.

@@ -24,14 +24,14 @@ func statementOf(p arithmetic.Problem, w arithmetic.Working) statement {
 	answer := telling.Numeral(w.Answer.Number, scene.Result)
 	switch p.Kind {
 	case arithmetic.Missing:
-		a.asked = telling.Join(written(p.Left, telling.Unknown()), "=", written(p.Right, telling.Unknown()))
-		a.answered = telling.Join(written(p.Left, answer[0]), "=", written(p.Right, answer[0]))
+		a.asked = telling.Join(telling.Plain(p.Left, telling.Unknown()), "=", telling.Plain(p.Right, telling.Unknown()))
+		a.answered = telling.Join(telling.Plain(p.Left, answer[0]), "=", telling.Plain(p.Right, answer[0]))
 		a.title = scene.Telling{Shown: a.answered.Text(), Hidden: a.asked.Text()}
-		a.of = totalOf(p)
+		a.of = telling.TotalOf(p)
 		return a
 	case arithmetic.Parity:
 		a.of = scene.OfFirst
-		n := written(p.Left, notation.Term{})
+		n := telling.Plain(p.Left, notation.Term{})
 		a.asked = notation.Line{notation.W(words.GroupsParity(w.Moves[0].(arithmetic.SetGroups).Total))}
 		a.answered = telling.Join(n, notation.W("is"), notation.Term{Text: words.EvenOrOdd(w.Answer.Even), Kind: notation.Word, Role: scene.Result})
 		a.title = scene.Telling{Shown: a.answered.Text(), Hidden: words.Asked(p)}
@@ -43,7 +43,7 @@ func statementOf(p arithmetic.Problem, w arithmetic.Working) statement {
 		a.of = scene.OfSecond
 		a.fraction = p.Left.(arithmetic.Operation).Left.(arithmetic.Number).Value
 	}
-	stem := written(p.Left, notation.Term{})
+	stem := telling.Plain(p.Left, notation.Term{})
 	a.asked, a.answered = telling.Join(stem, "=", telling.Unknown()), telling.Join(stem, "=", answer)
 	a.title = scene.Telling{Shown: a.answered.Text(), Hidden: words.Asked(p)}
 	if p.Rest == arithmetic.OneMore {
@@ -70,36 +70,4 @@ func quotient(p arithmetic.Problem, w arithmetic.Working, answer notation.Line) 
 		return telling.Join(telling.Count(full, scene.Ink), notation.W("r"), telling.Count(read.Left, scene.First), "→", answer)
 	}
 	return answer
-}
-
-// written is an expression as a line, with a term in the place of the unknown.
-func written(e arithmetic.Expr, blank notation.Term) notation.Line {
-	switch e := e.(type) {
-	case arithmetic.Number:
-		return telling.Numeral(e, scene.Ink)
-	case arithmetic.Operation:
-		sign := notation.S(e.Op.String())
-		if e.Op == arithmetic.Of {
-			sign = notation.W("of")
-		}
-		return telling.Join(written(e.Left, blank), sign, written(e.Right, blank))
-	}
-	return notation.Line{blank}
-}
-
-// totalOf says which number of a problem with a blank is the total, in the order
-// in which they are written. A blank total is the answer.
-func totalOf(p arithmetic.Problem) scene.Of {
-	o, right := p.Left.(arithmetic.Operation)
-	if !right {
-		o, _ = p.Right.(arithmetic.Operation)
-	}
-	_, blankFirst := o.Left.(arithmetic.Unknown)
-	switch {
-	case o.Op == arithmetic.Divide && blankFirst:
-		return scene.OfAnswer
-	case (o.Op == arithmetic.Divide) == right: // 48 ÷ ? = 8 and 48 = 8 × ?
-		return scene.OfFirst
-	}
-	return scene.OfSecond
 }

@@ -53,3 +53,43 @@ func Written(p arithmetic.Problem, fill notation.Line) notation.Line {
 	}
 	return Join(left, "=", side(p.Right))
 }
+
+// Plain is an expression as a line in ink, with a term in the place of its unknown
+// and brackets where they are needed.
+func Plain(e arithmetic.Expr, blank notation.Term) notation.Line {
+	switch e := e.(type) {
+	case arithmetic.Number:
+		return Numeral(e, scene.Ink)
+	case arithmetic.Operation:
+		sign := notation.S(e.Op.String())
+		if e.Op == arithmetic.Of {
+			sign = notation.W("of")
+		}
+		side := func(part arithmetic.Expr, right bool) notation.Line {
+			line := Plain(part, blank)
+			if o, is := part.(arithmetic.Operation); is && (o.Op <= arithmetic.Subtract && e.Op > arithmetic.Subtract || right && (o.Op <= arithmetic.Subtract || e.Op > arithmetic.Subtract)) {
+				return Join("(", line, ")")
+			}
+			return line
+		}
+		return Join(side(e.Left, false), sign, side(e.Right, true))
+	}
+	return notation.Line{blank}
+}
+
+// TotalOf says which number of a product or quotient with a blank is the total, in
+// the order in which they are written. A blank total is the answer.
+func TotalOf(p arithmetic.Problem) scene.Of {
+	o, right := p.Left.(arithmetic.Operation)
+	if !right {
+		o, _ = p.Right.(arithmetic.Operation)
+	}
+	_, blankFirst := o.Left.(arithmetic.Unknown)
+	switch {
+	case o.Op == arithmetic.Divide && blankFirst:
+		return scene.OfAnswer
+	case (o.Op == arithmetic.Divide) == right: // 48 ÷ ? = 8 and 48 = 8 × ?
+		return scene.OfFirst
+	}
+	return scene.OfSecond
+}
