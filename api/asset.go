@@ -41,7 +41,7 @@ func (s *site) style(w http.ResponseWriter, r *http.Request) { s.sheet.serve(w, 
 
 // script serves the scripts by their paths.
 func (s *site) script(w http.ResponseWriter, r *http.Request) {
-	for _, f := range []*asset{s.spoken, s.stepping, s.keys} {
+	for _, f := range []*asset{s.spoken, s.stepping, s.keys, s.copying} {
 		if f.path == r.URL.Path {
 			f.serve(w, r)
 		}

@@ -2,7 +2,9 @@ package api
 
 import (
 	"net/http"
+	"slices"
 
+	"modeler/arithmetic"
 	"modeler/arithmetic/reading"
 	"modeler/models"
 	"modeler/models/words"
@@ -21,40 +23,44 @@ type topic struct {
 	Title, Text string
 	Story       link
 	Picture     shown
-	Examples    []link
+	Examples    []link // a few, of different kinds
+	Kinds       []kind // and all
 }
 
-// newCover sorts the examples of every model under their topics, each problem
-// once, a few of each model.
+// kind are the examples that ask the same.
+type kind struct {
+	Title    string
+	Examples []link
+}
+
+// newCover sorts the examples of every model under their topics and kinds, each
+// problem once.
 func newCover(style string) cover {
 	c := cover{head: head{
 		Title: "modeler: a lesson for any problem, told three times",
 		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
 		Style: style, Skip: "the examples", Label: "Your problem", W: words.Pages,
 	}}
-	const most = 8 // links under a topic
-	seen := map[string]bool{}
 	for _, t := range words.Topics {
 		one := topic{Title: t.Title, Text: t.Story, Story: linkTo(t.Problem, "")}
 		if l, err := models.Teach(t.Problem, ""); err == nil {
 			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true}, l.Whole, false)
-			seen[l.Problem.String()] = true
 		}
 		c.Topics = append(c.Topics, one)
 	}
+	seen := map[string]bool{}
 	for _, m := range models.All {
 		for _, text := range m.Examples {
 			read, err := reading.Read(text)
 			if err != nil || seen[read.Problem.String()] {
 				continue
 			}
-			problem := read.Problem.String()
-			seen[problem] = true
-			at := &c.Topics[words.TopicOf(read.Problem)]
-			if len(at.Examples) < most {
-				at.Examples = append(at.Examples, linkTo(problem, ""))
-			}
+			seen[read.Problem.String()] = true
+			c.Topics[words.TopicOf(read.Problem)].add(read.Problem)
 		}
+	}
+	for i := range c.Topics {
+		c.Topics[i].choose()
 	}
 	if l, err := models.Teach("2/3 < 3/4", ""); err == nil {
 		c.Front, c.FrontURL = show(Picture{Problem: l.Problem.String()}, l.Whole, false), lessonURL("/lesson", l.Problem.String(), "")
@@ -65,6 +71,34 @@ func newCover(style string) cover {
 		}
 	}
 	return c
+}
+
+// add puts a problem under its kind.
+func (t *topic) add(p arithmetic.Problem) {
+	title := words.KindTitle(p.Kind)
+	at := slices.IndexFunc(t.Kinds, func(k kind) bool { return k.Title == title })
+	if at < 0 {
+		at = len(t.Kinds)
+		t.Kinds = append(t.Kinds, kind{Title: title})
+	}
+	t.Kinds[at].Examples = append(t.Kinds[at].Examples, linkTo(p.String(), ""))
+}
+
+// choose takes a few examples to show at once, the first of every kind before the
+// second of any.
+func (t *topic) choose() {
+	const few = 4
+	for turn := 0; len(t.Examples) < few; turn++ {
+		before := len(t.Examples)
+		for _, k := range t.Kinds {
+			if turn < len(k.Examples) && len(t.Examples) < few && k.Examples[turn].URL != t.Story.URL {
+				t.Examples = append(t.Examples, k.Examples[turn])
+			}
+		}
+		if turn > few && before == len(t.Examples) {
+			return
+		}
+	}
 }
 
 // ask serves /.

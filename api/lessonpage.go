@@ -80,7 +80,7 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	view := newLessonPage(l, c)
-	view.Style, view.Scripts = s.sheet.url, []string{s.keys.url, s.stepping.url}
+	view.Style, view.Scripts = s.sheet.url, []string{s.keys.url, s.stepping.url, s.copying.url}
 	root := s.address(r)
 	view.Card = newCard(root, l, c.Model)
 	view.Address = root + view.Whole.Src

@@ -30,13 +30,14 @@ type site struct {
 	spoken   *asset // the script of the child's page
 	stepping *asset // of a lesson
 	keys     *asset // of the field
+	copying  *asset // of addresses to copy
 }
 
 func newSite(public string) *site {
 	s := &site{
 		public: public,
 		sheet:  newAsset("/style.css", "text/css; charset=utf-8", styleSheet()),
-		spoken: script("claim.js"), stepping: script("lesson.js"), keys: script("ask.js"),
+		spoken: script("claim.js"), stepping: script("lesson.js"), keys: script("ask.js"), copying: script("copy.js"),
 	}
 	s.cover = newCover(s.sheet.url)
 	s.cover.Scripts = []string{s.keys.url}

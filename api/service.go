@@ -61,6 +61,9 @@ func (s *Service) routes(pages *site) []route {
 		{"/claim.js", pages.script, false},
 		{"/lesson.js", pages.script, false},
 		{"/ask.js", pages.script, false},
+		{"/copy.js", pages.script, false},
+		{"/pictures", pages.gallery, false},
+		{"/tools", pages.tools, false},
 		{"/style.css", pages.style, false},
 		{"/icon.svg", pages.icon, false},
 	}

@@ -89,14 +89,7 @@ func (t *Trouble) refuse(w http.ResponseWriter, r *http.Request) {
 	if r.Method == http.MethodPost && t.Status == http.StatusRequestURITooLong {
 		t.Status = http.StatusRequestEntityTooLarge // it came in the body
 	}
-	d := details{
-		Type: "about:blank", Title: http.StatusText(t.Status), Status: t.Status, Detail: t.Message,
-		Code: string(t.Code), Hint: t.Hint, Parameter: t.Parameter, Try: t.Try,
-	}
-	if t.Parameter != "" {
-		d.Text, d.Position, d.Length = printable(t.Text), &t.Start, t.End-t.Start
-	}
-	a := answer{status: t.Status, kind: "application/problem+json", body: marshal(d), life: brief, policy: sealed}
+	a := answer{status: t.Status, kind: "application/problem+json", body: marshal(t.details()), life: brief, policy: sealed}
 	switch t.Status {
 	case http.StatusTooManyRequests:
 		a.life = never
@@ -105,6 +98,18 @@ func (t *Trouble) refuse(w http.ResponseWriter, r *http.Request) {
 		w.Header().Set("Retry-After", "2")
 	}
 	a.write(w, r)
+}
+
+// details are what RFC 9457 has of a trouble.
+func (t *Trouble) details() details {
+	d := details{
+		Type: "about:blank", Title: http.StatusText(t.Status), Status: t.Status, Detail: t.Message,
+		Code: string(t.Code), Hint: t.Hint, Parameter: t.Parameter, Try: t.Try,
+	}
+	if t.Parameter != "" {
+		d.Text, d.Position, d.Length = printable(t.Text), &t.Start, t.End-t.Start
+	}
+	return d
 }
 
 // mark is the value of the X-Picture-Error header.

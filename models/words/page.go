@@ -27,6 +27,8 @@ type Page struct {
 	Europe, US, WriteIt                     string
 	Think, Work, Write                      string
 	Kept                                    string
+	Home, ClaimPage, Gallery, Tools         string
+	More                                    string
 	Try, CanAsk, In                         string
 	Skip                                    string
 	Keys, Fraction                          string
@@ -53,7 +55,8 @@ var Pages = Page{
 	PrintNow: "Print", InColor: "In color",
 	Europe: "as much of Europe does", US: "as in the US", WriteIt: "Write it",
 	Think: "What do you think the answer is?", Work: "How many in this picture? Write or draw what you did.", Write: "Write what you did.",
-	Kept: "Nothing you type is kept.",
+	Kept: "Nothing you type is kept.", Home: "Ask", ClaimPage: "Is it true?", Gallery: "Pictures to take away", Tools: "For makers of other tools",
+	More: "All that can be asked",
 	Try:  "Try:", CanAsk: "See what can be asked", In: "In:",
 	Skip: "Skip to",
 	Keys: "Signs", Fraction: "a fraction",
