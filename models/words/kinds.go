@@ -49,4 +49,5 @@ var kindTitles = map[arithmetic.Kind]string{
 	arithmetic.DecimalForm:     "As a decimal",
 	arithmetic.PercentForm:     "In hundredths",
 	arithmetic.Coins:           "In coins and notes",
+	arithmetic.CoinsWorth:      "What coins are worth",
 }
