@@ -146,9 +146,11 @@ func tellOthers(b *strings.Builder, l models.Lesson) {
 	for _, m := range l.Others() {
 		names = append(names, m.Name)
 	}
-	if len(names) > 0 {
-		wrap(b, "Told with "+l.Model.Name+"; --model takes also: ", strings.Join(names, ", "))
+	if len(names) == 0 {
+		fmt.Fprintf(b, "Told with %s\n", l.Model.Name)
+		return
 	}
+	wrap(b, "Told with "+l.Model.Name+"; --model takes also: ", strings.Join(names, ", "))
 }
 
 // wrap writes a text in lines of at most 80 characters. The first begins with the
