@@ -195,7 +195,7 @@ var falsehoods = []falsehood{
 	{"a jump says one more", inWhole(func(it scene.Item) bool {
 		t, ok := it.Shape.(scene.Text)
 		return ok && len(t.Runs) == 1 && (strings.HasPrefix(t.Runs[0].Text, "+") || strings.HasPrefix(t.Runs[0].Text, "−")) &&
-			strings.Trim(t.Runs[0].Text, "+−0123456789,") == ""
+			strings.Trim(t.Runs[0].Text, "+−") != "" && strings.Trim(t.Runs[0].Text, "+−0123456789,") == ""
 	}, func(it *scene.Item) bool {
 		return reword(it, func(r []scene.Run) bool {
 			sign := []rune(r[0].Text)[0]

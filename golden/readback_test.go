@@ -37,6 +37,7 @@ var readings = map[string]readers{
 	"ten-frames":        {readFrames, stepsOfFrames, true},
 	"linking-cubes":     {readCubes, stepsOfCubes, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
+	"fraction-circle":   {readDiscs, stepsOfDiscs, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

@@ -15,6 +15,7 @@ import (
 	"modeler/models/bond"
 	"modeler/models/cubes"
 	"modeler/models/diagram"
+	"modeler/models/discs"
 	"modeler/models/frames"
 	"modeler/models/groups"
 	"modeler/models/line"
@@ -42,6 +43,7 @@ var All = []*Model{
 	places.Model,
 	groups.Model,
 	bond.Model,
+	discs.Model,
 }
 
 // Named returns the model of that name, or nil.

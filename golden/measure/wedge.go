@@ -78,12 +78,29 @@ func (w Wedge) angle(end [2]float64) float64 {
 	return a
 }
 
+// Turn is the part of a whole turn at which the wedge begins, clockwise from straight
+// up, and how much of a turn it is.
+func (w Wedge) Turn() (from, size float64) { return w.angle(w.From), w.turn() }
+
 // Cut reads the wedge as some of so many equal parts of the disc, counted
 // clockwise from straight up; ok is false when its ends lie elsewhere.
 func (w Wedge) Cut(parts int) (from, count int, ok bool) {
 	first, size := w.angle(w.From)*float64(parts), w.turn()*float64(parts)
 	from, count = int(math.Round(first)), int(math.Round(size))
-	near := 0.3 / float64(w.R) * float64(parts) // a tenth of a unit at the rim, and some
-	ok = math.Abs(first-float64(from)) < near && math.Abs(size-float64(count)) < near
+	// An end is written to a tenth of a unit, so it is up to 0.071 units off its place
+	// on the rim: 0.0113/R of a turn.
+	near := 0.015 / float64(w.R) * float64(parts)
+	ok = count > 0 && math.Abs(first-float64(from)) < near && math.Abs(size-float64(count)) < 2*near
 	return from % parts, count, ok
+}
+
+// Parts reads the wedge in the fewest equal parts of the disc, at most so many, on
+// whose cuts both ends lie.
+func (w Wedge) Parts(most int) (from, count, parts int, ok bool) {
+	for parts = 2; parts <= most; parts++ {
+		if from, count, ok = w.Cut(parts); ok {
+			return from, count, parts, true
+		}
+	}
+	return 0, 0, 0, false
 }

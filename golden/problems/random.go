@@ -20,6 +20,7 @@ var Kinds = []arithmetic.Kind{
 	arithmetic.PlaceValue, arithmetic.ExpandedForm, arithmetic.InWords, arithmetic.Parity, arithmetic.Counting,
 	arithmetic.RuleTable, arithmetic.Estimate, arithmetic.FactFamily, arithmetic.WaysToMake, arithmetic.Multiples,
 	arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.Primality,
+	arithmetic.ShapePart,
 }
 
 // Dealer makes problems one after another; the same seed deals the same ones.
@@ -75,6 +76,8 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		return d.counting()
 	case arithmetic.RuleTable:
 		return d.rule()
+	case arithmetic.ShapePart:
+		return d.shape()
 	case arithmetic.Show:
 		return arithmetic.Problem{Kind: kind, Left: d.any()}
 	}

@@ -25,10 +25,15 @@ func (w Wedge) Outline() []Point {
 	const stretches = 24
 	points := []Point{{w.X, w.Y}}
 	for i := range stretches + 1 {
-		p := Rim(w.X, w.Y, w.R, w.From*stretches+w.Count*i, w.Parts*stretches)
-		points = append(points, Point{(p.X + 5) / 10, (p.Y + 5) / 10})
+		points = append(points, NearRim(w.X, w.Y, w.R, w.From*stretches+w.Count*i, w.Parts*stretches))
 	}
 	return append(points, Point{w.X, w.Y})
+}
+
+// NearRim is the whole unit nearest to [Rim]: for ticks, corners and labels.
+func NearRim(x, y, r, part, parts int) Point {
+	p := Rim(x, y, r, part, parts)
+	return Point{(p.X + 5) / 10, (p.Y + 5) / 10}
 }
 
 // Rim is the place, in tenths of a unit, on the circle with its centre at x, y and
