@@ -79,7 +79,7 @@ func (p Problem) asked() string {
 // askedOfParts writes what is asked of fractions and money, and of primes.
 func (p Problem) askedOfParts() string {
 	if p.Kind == CoinsWorth {
-		return CoinNames(p.List)
+		return CoinNames(p.List) + " = ? cents"
 	}
 	left := p.Left.String()
 	switch p.Kind {

@@ -29,6 +29,9 @@ func nearAsked(p Problem) []Problem {
 // withoutFirstDigits leaves the first digits of a number out, one after the other.
 func withoutFirstDigits(p Problem) []Problem {
 	n, ok := wholeNumber(p.Left)
+	if d, is := p.Left.(Number); is && d.Form == Decimal {
+		return withoutLastPlaces(p, d)
+	}
 	var near []Problem
 	for power := int64(1_000_000); ok && power > max(p.To, 1); power /= 10 {
 		if rest := n % power; rest < n && rest >= max(p.To, 1) {
@@ -36,6 +39,24 @@ func withoutFirstDigits(p Problem) []Problem {
 			q.Left = Int(rest)
 			near = append(near, q)
 		}
+	}
+	return near
+}
+
+// withoutLastPlaces leaves the last places of a decimal out, one after the other, and
+// then its wholes.
+func withoutLastPlaces(p Problem, n Number) []Problem {
+	var near []Problem
+	units := n.Value.Num()
+	for places := n.Places; places > 0; places-- {
+		for _, value := range []int64{units, units % Power10(places)} {
+			q := p
+			q.Left = InPlaces(value, places)
+			if q.Places <= places && (p.To <= 1 || p.To <= value/Power10(places)) && q.Left != p.Left {
+				near = append(near, q)
+			}
+		}
+		units /= 10
 	}
 	return near
 }
@@ -69,6 +90,10 @@ func nearRuns(p Problem) []Problem {
 		near = append(near, q)
 	}
 	q := p
+	if parts := p.Run.Parts; parts > 1 { // fourths from 0
+		q.Run = Run{By: 1, Op: Add, Terms: 5, Parts: min(parts, 4)}
+		return append(near, q)
+	}
 	q.Run = Run{From: p.Run.From % 10, By: max(p.Run.By%10, 2), Op: p.Run.Op, Terms: 6}
 	if q.Run.Op == Subtract {
 		q.Run.From += q.Run.By * 6

@@ -14,7 +14,7 @@ func nearParts(p Problem) []Problem {
 	var near []Problem
 	switch p.Kind {
 	case ShapePart, AsSum, EqualNames:
-		return nearFewerParts(p)
+		near = nearFewerParts(p)
 	case Closer:
 		m, two := p.Right.(Number)
 		if ok && two {
@@ -52,6 +52,12 @@ func nearParts(p Problem) []Problem {
 	case Claim, Comparison, Addition, Subtraction:
 		if q, changed := inFractions(p); changed {
 			near = append(near, q)
+		}
+	}
+	switch p.Kind {
+	case ShapePart, AsSum, EqualNames, DecimalForm, PercentForm:
+		if ok {
+			near = append(near, Problem{Kind: Show, Left: n}, Problem{Kind: Show, Left: Frac(fraction.Must(3, 4))})
 		}
 	}
 	return near

@@ -23,6 +23,8 @@ func Next(p Problem) (next Problem, ok bool) {
 			next.Blank.Den += n.Value.Den()
 		}
 		return next, n.Value.Num() > 0
+	case ShapePart, AsSum, EqualNames, Closer, DecimalForm, PercentForm, Coins, CoinsWorth:
+		return nextParts(p)
 	case Show, Rounding, Factors, MixedForm, FractionForm, SimplestForm:
 		n, _ := p.Left.(Number)
 		next.Left = harderOf(p.Kind, n)

@@ -6,6 +6,10 @@ import "modeler/fraction"
 // of numbers.
 func nextAsked(p Problem) (next Problem, ok bool) {
 	next = p
+	if d, is := p.Left.(Number); is && d.Form == Decimal && (p.Kind == PlaceValue || p.Kind == ExpandedForm || p.Kind == InWords) {
+		next.Left = withUnits(d, grow(d.Value.Num()))
+		return next, true
+	}
 	n, _ := wholeNumber(p.Left)
 	m, _ := wholeNumber(p.Right)
 	switch p.Kind {

@@ -442,10 +442,10 @@ func TestHostileTextsGetASoundError(t *testing.T) {
 		strings.Repeat("\u0301", 50), "ﷺ", "<b>7</b>", "</script>", "7 ; DROP TABLE", "$", "¢", "1e9", "NaN", "٣ + ٤", "③ + ④",
 		"3²", "x²", "√9", "|3|", "3!4", "3..4", "1/2/3", "1//2", "1.5/2", "1/2 + ?/4 = 3/4", "0/? = 1/2", "?/?", "? > 3 + 1", "7 ? 8 = 56",
 		"compare 3/4", "order", "order ?, 3", "round", "round 347 to the nearest", "factors of 0", "factors of 3/4", "3 of 12", "= = =",
-		"in 5 in 5", "in 5 in", "count by", "count by 1/2", "count back by 10 from 5", "count back to 50 from 5", "start at", "start at 1", "start at 0, times 2", "start at 3, × 2, 24 terms",
-		"start at 100, divide by 2", "1/2, 1, ?", "?, ?, 3", "3, ?", "?, ?", "rule", "rule 4 for 1, 2", "rule ÷ 2 for 3, 5", "rule ÷ 0 for 3, 5", "rule × 3 for 1/2", "rule × 3 for ?", "estimate", "estimate ? + 3",
+		"in 5 in 5", "in 5 in", "count by", "count by 0.1", "count back by 10 from 5", "count back to 50 from 5", "start at", "start at 1", "start at 0, times 2", "start at 3, × 2, 24 terms",
+		"start at 100, divide by 2", "0.1, 0.2, ?", "?, ?, 3", "3, ?", "?, ?", "rule", "rule 4 for 1, 2", "rule ÷ 2 for 3, 5", "rule ÷ 0 for 3, 5", "rule × 3 for 1/2", "rule × 3 for ?", "estimate", "estimate ? + 3",
 		"estimate 1/2 + 1/3", "estimate 3 + 4 + 5", "fact family", "fact family of 8", "fact family 1 2 3 4", "fact family of 0 × 5", "fact family of 7 ÷ 2", "ways to make", "ways to make 1/2", "multiples of 1/2",
-		"first 0 multiples of 6", "common multiples of 4", "common multiples of 4, 6, 8", "lcm(", "lcm 0 6", "gcf ? 3", "is 0 prime", "is 2.5 even", "is ? even", "347.5 in words", "value of the 4 in 3.4", "how many more is", "how many more is 12",
+		"first 0 multiples of 6", "common multiples of 4", "common multiples of 4, 6, 8", "lcm(", "lcm 0 6", "gcf ? 3", "is 0 prime", "is 2.5 even", "is ? even", "$347.50 in words", "value of the 5 in 3.4", "value of the hundredths digit in 3.4", "how many more is", "how many more is 12",
 		"3 times as many as", "24 is 3 times as many as", "24 is ? times as many as ?", "4 tens 3 hundreds", "what plus what is 10", "tens digit in", "double 8 and add", "$$5", "3/4/2024", "simplify 3 + 4", "half of", "is", "which is more", "3 x", "x 3", "n n", "( ) ( )",
 	} {
 		_, err := Read(text)

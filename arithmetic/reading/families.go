@@ -47,7 +47,10 @@ func (p *parser) estimating() (Reading, *fault, bool) {
 		if f != nil {
 			return Reading{}, f, true
 		}
-		r.Problem.To = to.to
+		if to.To < 10 {
+			return Reading{}, otherPlace(p, at), true
+		}
+		r.Problem.To = to.To
 		r.Spans = append(r.Spans, to.span)
 	}
 	return r, p.finish(), true

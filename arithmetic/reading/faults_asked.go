@@ -10,8 +10,8 @@ import (
 
 // wanted says, for each kind, of which numbers it is asked.
 var wanted = map[arithmetic.Kind]string{
-	arithmetic.ExpandedForm:    "expanded form is read for whole numbers only",
-	arithmetic.InWords:         "names are read for whole numbers only",
+	arithmetic.ExpandedForm:    "expanded form is read for whole numbers and decimals only",
+	arithmetic.InWords:         "names are read for whole numbers and decimals only",
 	arithmetic.Parity:          "only whole numbers are even or odd",
 	arithmetic.Primality:       "primes are found among the whole numbers from 1 up",
 	arithmetic.WaysToMake:      "pairs are found for whole numbers only",
@@ -53,7 +53,7 @@ func twoAtATime(p *parser, all []piece) *fault {
 // The faults of digits.
 
 func placesOfWhole(p *parser, t token) *fault {
-	f := &fault{NotYet, t.start, t.end, "digits are read in whole numbers only", "give a whole number", nil}
+	f := &fault{NotYet, t.start, t.end, "digits are read in whole numbers and decimals only", "give a whole number or a decimal", nil}
 	if whole := t.num.Value.Num() / t.num.Value.Den(); whole > 0 {
 		f.tries = []string{fmt.Sprintf("value of the ones digit in %d", whole)}
 	}
@@ -61,19 +61,18 @@ func placesOfWhole(p *parser, t token) *fault {
 	return f
 }
 
-func noSuchDigit(p *parser, in, named token, to int64, place bool) *fault {
-	n, _ := in.num.Int64()
-	digits := arithmetic.Places
-	counts, err := digits(n)
-	highest := int64(1)
-	if err == nil {
-		highest = arithmetic.Power10(counts.Top())
-	}
-	f := &fault{BadNumber, named.start, named.end, fmt.Sprintf("there is no digit %d in %s", to, arithmetic.Grouped(n)), "name a digit that stands in the number",
-		[]string{arithmetic.Problem{Kind: arithmetic.PlaceValue, Left: in.num, To: highest}.String()}}
+func noSuchDigit(p *parser, in, named token, asked placeOf, place bool) *fault {
+	n := in.num
+	highest := placesOf(n, placeOf{}, false)[0]
+	f := &fault{BadNumber, named.start, named.end, fmt.Sprintf("there is no digit %d in %s", asked.To, n), "name a digit that stands in the number",
+		[]string{highest.in(n).String()}}
 	if place {
-		f.message = fmt.Sprintf("there is no %s place in %s", arithmetic.PlaceName(to), arithmetic.Grouped(n))
-		f.hint = "the highest place of this number is its " + arithmetic.PlaceName(highest)
+		f.message = "there is no " + asked.in(n).PlaceName() + " place in " + n.String()
+		f.hint = "the highest place of this number is its " + highest.in(n).PlaceName()
+		if asked.Places > n.Places {
+			all := placesOf(n, placeOf{}, false)
+			f.hint = "the last place of this number is its " + all[len(all)-1].in(n).PlaceName()
+		}
 	}
 	return f
 }

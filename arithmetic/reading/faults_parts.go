@@ -48,6 +48,36 @@ func closerOfTwo(p *parser, all []piece) *fault {
 	return f
 }
 
+// partOfDollar is the fault of 0.68 dollars, which is written $0.68.
+func partOfDollar(p *parser, t token) *fault {
+	f := &fault{BadNumber, t.start, p.at(0).end, "an amount of dollars and cents is written with a dollar sign", "write it as in $0.68", nil}
+	if t.num.Form == arithmetic.Decimal && t.num.Places <= 2 && p.at(0).text[0] == 'd' {
+		f.tries = append(f.tries, swap(p.text, t.start, p.at(0).end, "$"+t.num.String()))
+	}
+	f.tries = append(f.tries, swap(p.text, t.start, p.at(0).end, "$0.68"))
+	return f
+}
+
+func tooManyCoins(p *parser, list []arithmetic.Number) *fault {
+	f := &fault{TooMany, p.tokens[0].start, p.at(-1).end, fmt.Sprintf("there are more than %d coins", MaxCoins), "take fewer coins",
+		[]string{arithmetic.Problem{Kind: arithmetic.CoinsWorth, List: list[:min(len(list), MaxCoins)]}.String()}}
+	if len(list) == 0 {
+		f.code, f.message, f.hint, f.tries = MissingNumber, "there are no coins here", "say how many, as in 2 dimes and 3 pennies", []string{"2 dimes and 3 pennies"}
+	}
+	return f
+}
+
+// closerOfOne is the fault of is 3/4 closer to 0 or 1.
+func closerOfOne(p *parser, c piece) *fault {
+	f := &fault{NotYet, p.at(0).start, p.at(-1 + p.longestOf(closerWords)).end, "what one number is closer to is not read yet",
+		"compare it with 1/2: up to 1 whole, more than 1/2 is closer to 1, and less is closer to 0", nil}
+	if n, ok := c.expr.(arithmetic.Number); ok {
+		f.tries = append(f.tries, "compare "+n.String()+" and 1/2")
+	}
+	f.tries = append(f.tries, "which is closer to 1, 3/4 or 5/8")
+	return f
+}
+
 // notMoney offers a number as cents or dollars.
 func notMoney(p *parser, c piece, n arithmetic.Number) *fault {
 	f := &fault{BadNumber, c.start, c.end, "an amount of money is needed here", "write it as in $0.68 or 68¢", nil}

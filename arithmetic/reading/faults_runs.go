@@ -14,8 +14,26 @@ func (p *parser) wantWhole() *fault {
 		return &fault{MissingNumber, before.start, before.end, "there is no number after " + before.quoted(), "put a whole number after it",
 			[]string{string(p.text[:before.end]) + " 5"}}
 	}
-	return &fault{BadNumber, t.start, t.end, "a whole number should stand here", "count by a whole number from 1 up",
-		[]string{swap(p.text, t.start, t.end, "5")}}
+	return &fault{BadNumber, t.start, t.end, "a whole number or a fraction should stand here", "count by a whole number from 1 up, or by a fraction as in 1/4",
+		[]string{p.decimalsAsFractions(), swap(p.text, t.start, t.end, "5")}}
+}
+
+// decimalsAsFractions is the text with 1/10 in place of 0.1.
+func (p *parser) decimalsAsFractions() string {
+	text := string(p.text)
+	for i := len(p.tokens) - 1; i >= 0; i-- {
+		if t := p.tokens[i]; t.kind == number && t.num.Form == arithmetic.Decimal && t.num.Value.Den() <= MaxParts {
+			text = swap([]rune(text), t.start, t.end, t.num.Value.String())
+		}
+	}
+	return text
+}
+
+// tooFine is the fault of a run whose numbers have no parts in common that are not
+// too small.
+func tooFine(p *parser) *fault {
+	return &fault{TooLarge, p.tokens[0].start, p.at(-1).end, "these parts are too small to count by",
+		"take fractions with equal denominators", []string{"count by 1/4 from 0 to 2"}}
 }
 
 // byNothing is the fault of a step that changes no number.
@@ -30,8 +48,8 @@ func dividesByNothing(p *parser, t token) *fault {
 }
 
 func wrongWay(p *parser, from, to clause) *fault {
-	return &fault{BadNumber, to.start, to.end, fmt.Sprintf("counting back from %s does not come to %s", arithmetic.Grouped(from.n), arithmetic.Grouped(to.n)),
-		"count back to a smaller number", []string{swap(p.text, to.start, to.end, "0"), fmt.Sprintf("count by 1 from %d", from.n)}}
+	return &fault{BadNumber, to.start, to.end, fmt.Sprintf("counting back from %s does not come to %s", arithmetic.AsMixed(from.value()), arithmetic.AsMixed(to.value())),
+		"count back to a smaller number", []string{swap(p.text, to.start, to.end, "0"), fmt.Sprintf("count by 1 from %s", arithmetic.AsMixed(from.value()))}}
 }
 
 // tooManyTerms is the fault of a run that is too long or too short.
@@ -55,7 +73,7 @@ func tooManyTerms(p *parser, terms clause, run arithmetic.Run) *fault {
 
 func belowZero(p *parser, run arithmetic.Run, list []int64) *fault {
 	run.Terms = len(list)
-	return &fault{Negative, p.tokens[0].start, p.at(-1).end, "the number after " + arithmetic.Grouped(list[len(list)-1]) + " is less than 0",
+	return &fault{Negative, p.tokens[0].start, p.at(-1).end, "the number after " + run.Number(list[len(list)-1]).String() + " is less than 0",
 		"start at a larger number, or stop sooner", []string{arithmetic.Problem{Kind: arithmetic.Counting, Run: run}.String(), "count back by 10 from 120"}}
 }
 
@@ -83,6 +101,11 @@ func noDividing(p *parser, by clause) *fault {
 		[]string{fmt.Sprintf("start at 1, times %d", max(by.n, 2)), "start at 1, × 2, 6 terms"}}
 }
 
+func addsFractions(p *parser, t token) *fault {
+	return &fault{NotYet, t.start, t.end, "a pattern of fractions is read only where the same is added or taken away each time",
+		"say what to add, as in start at 1/4, add 1/4", []string{"start at 1/4, add 1/4"}}
+}
+
 // The faults of rule tables.
 
 func whichRule(p *parser, t token) *fault {
@@ -107,7 +130,7 @@ func longTable(p *parser, all []piece) *fault {
 // The faults of rows with a blank.
 
 func rowOfWholes(p *parser, t token) *fault {
-	return &fault{NotYet, t.start, t.end, "only whole numbers are read in a row", "give whole numbers, as in 3, 6, 9, ?", []string{"3, 6, 9, ?"}}
+	return &fault{NotYet, t.start, t.end, "only whole numbers and fractions are read in a row", "give whole numbers, as in 3, 6, 9, ?, or fractions, as in 1/4, 2/4, ?", []string{p.decimalsAsFractions(), "3, 6, 9, ?"}}
 }
 
 func shortRow(p *parser, row []token) *fault {

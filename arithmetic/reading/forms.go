@@ -52,7 +52,7 @@ func (p *parser) rewritten(c piece) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
-	r.Problem.To = to.to
+	r.Problem.To, r.Problem.Places = to.To, to.Places
 	r.Spans = append(r.Spans, to.span)
 	return r, p.finish()
 }
@@ -89,26 +89,42 @@ func (p *parser) inForm(kind arithmetic.Kind, c piece, n arithmetic.Number) (Rea
 }
 
 type place struct {
-	to   int64
+	placeOf
 	span Span
 }
+
+// wholes are the names of the ones that a decimal is rounded to.
+var wholes = map[string]int64{"one": 1, "ones": 1, "whole": 1, "whole number": 1, "dollar": 1}
 
 // place reads what a number is rounded to.
 func (p *parser) place(before token) (place, *fault) {
 	t := p.at(0)
-	if to, n := longest(p, places); n > 0 {
+	named := func(at placeOf, n int) (place, *fault) {
 		p.i += n
-		return place{to, Span{Start: t.start, End: p.at(-1).end}}, nil
+		return place{at, Span{Start: t.start, End: p.at(-1).end}}, nil
+	}
+	if at, n := longest(p, smallPlaces); n > 0 {
+		return named(placeOf{Places: at}, n)
+	}
+	for _, names := range []map[string]int64{wholes, places} {
+		if to, n := longest(p, names); n > 0 {
+			return named(placeOf{To: to}, n)
+		}
 	}
 	if t.kind == end {
 		return place{}, noPlace(p, before)
 	}
+	if v := t.num.Value; t.kind == number && t.num.Form == arithmetic.Decimal && v.Num() == 1 { // 0.1
+		return named(placeOf{Places: t.num.Places}, 1)
+	}
 	if t.kind == number && t.num.Form == arithmetic.Whole {
 		to, _ := t.num.Int64()
+		if to == 1 {
+			return named(placeOf{To: 1}, 1)
+		}
 		for _, allowed := range places {
 			if to == allowed {
-				p.i++
-				return place{to, Span{Start: t.start, End: t.end}}, nil
+				return named(placeOf{To: to}, 1)
 			}
 		}
 	}

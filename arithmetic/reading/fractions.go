@@ -9,7 +9,7 @@ var percents = []string{"percent", "per cent"}
 // which of two numbers is closer to 0 or 1.
 var (
 	equalOpeners = []string{"fractions equal to", "fractions equivalent to", "fractions that are equal to", "fractions that equal", "fractions are equal to",
-		"fractions are equivalent to", "fractions same as", "equal fractions of", "equal fractions for", "equal fractions to", "equivalent fractions of",
+		"fractions are equivalent to", "fractions same as", "fractions are same as", "which fractions are equal to", "which fractions are same as", "which fractions are equivalent to", "equal fractions of", "equal fractions for", "equal fractions to", "equivalent fractions of",
 		"equivalent fractions for", "equivalent fractions to", "equivalent fractions", "equal fractions", "names of", "names for", "other names of",
 		"other names for", "different names for", "all names of", "all names for", "equivalents of", "another name for", "fraction equal to", "fraction equivalent to",
 		"fraction is equal to", "fractions with same value as"}
@@ -51,14 +51,21 @@ func (p *parser) equalNames() (Reading, *fault, bool) {
 
 // breaking reads break 3/8 apart, and break apart 347 as expanded form.
 func (p *parser) breaking() (Reading, *fault, bool) {
-	if !p.any(breakOpeners) {
+	here, count := p.i, p.count
+	taken := p.match("take") > 0 && p.longestOf(breakOpeners) == 0 // take 3/8 apart
+	if taken {
+		p.i++
+	} else if !p.any(breakOpeners) {
 		return Reading{}, nil, false
 	}
 	c, n, f := p.one()
-	if f != nil {
+	if f != nil && !taken {
 		return Reading{}, f, true
 	}
-	p.any(breakEndings)
+	if !p.any(breakEndings) && taken || f != nil {
+		p.i, p.count = here, count
+		return Reading{}, nil, false
+	}
 	if v, whole := n.Int64(); n.Form == arithmetic.Whole && whole && v >= 10 {
 		r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.ExpandedForm, Left: n}, Spans: c.spans,
 			Also: []arithmetic.Problem{{Kind: arithmetic.WaysToMake, Left: n}}}

@@ -44,6 +44,9 @@ func (p *parser) at(n int) token {
 // sign is the sign between two operands that comes next, if any, and its tokens.
 func (p *parser) sign() (infix, int) {
 	t := p.at(0)
+	if t.text == ":" && p.at(1).text == "which" { // 3/4 or 5/8: which is closer to 1
+		return infix{}, 0
+	}
 	if s, ok := signs[t.text]; ok && (t.kind == sign || t.kind == slash) {
 		return s, 1
 	}
@@ -199,6 +202,14 @@ func (p *parser) numeral(t token) (piece, *fault) {
 		n, _ := t.num.Int64()
 		t = fractionToken(t, n, den, p.at(0).end)
 		p.i++
+	}
+	if amount, n := p.amountOfMoney(t); n > 0 { // 2 dollars and 45 cents
+		if t.num.Form != arithmetic.Whole {
+			return piece{}, partOfDollar(p, t)
+		}
+		t, t.end = amount, p.at(n-1).end
+		p.i += n
+		return p.counted(t)
 	}
 	if n := p.longestOf(percents); n > 0 { // 62 percent
 		if h, ok := hundredths(t); ok {

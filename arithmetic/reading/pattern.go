@@ -1,6 +1,9 @@
 package reading
 
-import "modeler/arithmetic"
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+)
 
 // nextOpeners ask how a row of numbers goes on.
 var nextOpeners = []string{"continue", "continue pattern", "comes next", "comes next in", "comes next after", "which number comes next",
@@ -111,36 +114,61 @@ func (p *parser) rowed(row []token) (Reading, *fault) {
 	if f := p.finish(); f != nil {
 		return Reading{}, f
 	}
+	parts, ok := partsOfRow(row)
+	if !ok {
+		return Reading{}, tooFine(p)
+	}
 	var known []clause // n is the value, and the place is kept beside it
 	var places []int64
 	for i, t := range row {
 		if t.kind != number {
 			continue
 		}
-		v, whole := t.num.Int64()
-		if !whole || t.num.Form != arithmetic.Whole {
+		v, err := t.num.Value.Mul(fraction.Whole(parts))
+		if err != nil || t.num.Form != arithmetic.Whole && t.num.Form != arithmetic.Common && t.num.Form != arithmetic.Mixed {
 			return Reading{}, rowOfWholes(p, t)
 		}
-		known, places = append(known, clause{t, v, true}), append(places, int64(i))
+		n := v.Num() / v.Den()
+		known, places = append(known, clause{token: t, n: n, given: true}), append(places, int64(i))
 	}
 	if len(known) < 2 {
 		return Reading{}, shortRow(p, row)
 	}
 	var found []arithmetic.Problem
 	for _, run := range runsThrough(known, places) {
-		run.Terms = len(row)
+		if run.Terms = len(row); parts > 1 {
+			run.Parts = parts
+			if run.Op == arithmetic.Multiply {
+				continue
+			}
+		}
 		found = append(found, arithmetic.Problem{Kind: arithmetic.Counting, Run: run})
 	}
 	if len(found) == 0 {
 		return Reading{}, noOneRule(p, known)
 	}
-	r, f := p.running(found[0].Run, clause{row[0], int64(len(row)), true}, known)
+	r, f := p.running(found[0].Run, clause{token: row[0], n: int64(len(row)), given: true}, known)
 	for _, other := range found[1:] {
-		if o, bad := p.running(other.Run, clause{row[0], int64(len(row)), true}, known); bad == nil {
+		if o, bad := p.running(other.Run, clause{token: row[0], n: int64(len(row)), given: true}, known); bad == nil {
 			r.Also = append(r.Also, o.Problem)
 		}
 	}
 	return r, f
+}
+
+// partsOfRow is in how many parts a whole is cut, the fewest in which every number of
+// a row can be written.
+func partsOfRow(row []token) (parts int64, ok bool) {
+	parts = 1
+	for _, t := range row {
+		if t.kind == number && (t.num.Form == arithmetic.Common || t.num.Form == arithmetic.Mixed) {
+			var err error
+			if parts, err = fraction.LCM(parts, t.num.Value.Den()); err != nil || parts > MaxParts {
+				return 0, false
+			}
+		}
+	}
+	return parts, true
 }
 
 // runsThrough are the rules that the known numbers of a row follow, adding or

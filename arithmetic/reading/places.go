@@ -47,7 +47,7 @@ func (p *parser) digitIn() (Reading, *fault, bool) {
 	p.any([]string{"digit in", "digit", "value of"})
 	p.articles()
 	named := p.at(0)
-	to, n := longest(p, unitNames)
+	asked, n := p.placeName()
 	p.i += n
 	ofPlace := n > 0
 	if ofPlace {
@@ -65,7 +65,7 @@ func (p *parser) digitIn() (Reading, *fault, bool) {
 		if d.kind != number || !whole || d.num.Form != arithmetic.Whole || v > 9 || len(d.text) > 1 && isDigit(rune(d.text[0])) {
 			return Reading{}, nil, false
 		}
-		named, to = d, v
+		named, asked = d, placeOf{To: v}
 	}
 	if ofPlace && !worded || !p.any([]string{"in", "of", "in number", "of number"}) || !ofPlace && p.at(-1).text == "of" {
 		return Reading{}, nil, false
@@ -79,8 +79,7 @@ func (p *parser) digitIn() (Reading, *fault, bool) {
 	if t.kind != number {
 		return Reading{}, nil, false
 	}
-	n64, _ := t.num.Int64()
-	if t.num.Form != arithmetic.Whole {
+	if t.num.Form != arithmetic.Whole && t.num.Form != arithmetic.Decimal {
 		return Reading{}, placesOfWhole(p, t), true
 	}
 	p.any(digitEndings)
@@ -88,31 +87,73 @@ func (p *parser) digitIn() (Reading, *fault, bool) {
 		return Reading{}, f, true
 	}
 	spans := []Span{{Start: t.start, End: t.end}, {Start: named.start, End: named.end}}
-	at := placesOf(n64, to, ofPlace)
+	at := placesOf(t.num, asked, ofPlace)
+	if !ofPlace {
+		at = withDigit(t.num, at, asked.To)
+	}
 	if len(at) == 0 {
-		return Reading{}, noSuchDigit(p, t, named, to, ofPlace), true
+		return Reading{}, noSuchDigit(p, t, named, asked, ofPlace), true
 	}
 	r := Reading{Spans: spans}
-	for i, worth := range at {
-		problem := arithmetic.Problem{Kind: arithmetic.PlaceValue, Left: t.num, To: worth}
+	for i, place := range at {
 		if i == 0 {
-			r.Problem = problem
+			r.Problem = place.in(t.num)
 		} else {
-			r.Also = append(r.Also, problem)
+			r.Also = append(r.Also, place.in(t.num))
 		}
 	}
 	return r, nil, true
 }
 
-// placesOf is the places of n that are asked for, the highest first: the place
-// itself, or all places of a digit. There are none when n has no such place.
-func placesOf(n, asked int64, place bool) []int64 {
-	digits := arithmetic.Int(n).Value.String()
-	var at []int64
-	for i := range digits {
-		worth := arithmetic.Power10(len(digits) - 1 - i)
-		if place && worth == asked || !place && strings.HasPrefix(digits[i:], arithmetic.Int(asked).String()) {
-			at = append(at, worth)
+// placeOf is a place by what a one in it is worth, or by how many digits after the
+// point it is.
+type placeOf struct {
+	To     int64
+	Places int
+}
+
+// in asks what the digit in the place is worth.
+func (at placeOf) in(n arithmetic.Number) arithmetic.Problem {
+	return arithmetic.Problem{Kind: arithmetic.PlaceValue, Left: n, To: at.To, Places: at.Places}
+}
+
+// smallPlaces are the names of the places after the point.
+var smallPlaces = map[string]int{"tenth": 1, "tenths": 1, "hundredth": 2, "hundredths": 2, "thousandth": 3, "thousandths": 3,
+	"ten thousandth": 4, "ten thousandths": 4, "hundred thousandth": 5, "hundred thousandths": 5, "millionth": 6, "millionths": 6}
+
+// placeName is the place that comes next by its name, and its tokens.
+func (p *parser) placeName() (placeOf, int) {
+	if places, n := longest(p, smallPlaces); n > 0 {
+		return placeOf{Places: places}, n
+	}
+	to, n := longest(p, unitNames)
+	return placeOf{To: to}, n
+}
+
+// placesOf are the places of a whole or decimal number, the highest first: all of
+// them, or the one that is asked for, if it has that one.
+func placesOf(n arithmetic.Number, asked placeOf, one bool) []placeOf {
+	var at []placeOf
+	for i := len(arithmetic.Int(n.Value.Num()/n.Value.Den()).Value.String()) - 1; i >= -n.Places; i-- {
+		place := placeOf{Places: -i}
+		if i >= 0 {
+			place = placeOf{To: arithmetic.Power10(i)}
+		}
+		if !one || place == asked {
+			at = append(at, place)
+		}
+	}
+	return at
+}
+
+// withDigit keeps the places of a number, all of which are given, where a digit
+// stands.
+func withDigit(n arithmetic.Number, all []placeOf, digit int64) []placeOf {
+	var at []placeOf
+	digits := strings.NewReplacer(".", "", ",", "").Replace(n.String())
+	for i, d := range digits {
+		if int64(d-'0') == digit {
+			at = append(at, all[i])
 		}
 	}
 	return at

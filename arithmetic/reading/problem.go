@@ -11,7 +11,7 @@ func (p *parser) problem() (Reading, *fault) {
 		return Reading{}, f
 	}
 	p.openings()
-	for _, read := range []func() (Reading, *fault, bool){p.twoBlanks, p.askedFor, p.command, p.pattern} {
+	for _, read := range []func() (Reading, *fault, bool){p.coins, p.twoBlanks, p.askedFor, p.command, p.pattern} {
 		if r, f, ok := read(); ok {
 			return r, f
 		}
@@ -133,6 +133,9 @@ func (p *parser) statement(left piece) (Reading, *fault) {
 			return r, f
 		}
 		return p.bothEqual(left)
+	}
+	if p.longestOf(closerWords) > 0 { // is 3/4 closer to 0 or 1
+		return Reading{}, closerOfOne(p, left)
 	}
 	return p.rewritten(left)
 }

@@ -131,7 +131,7 @@ func (p *parser) askedFor() (Reading, *fault, bool) {
 	if kind == arithmetic.InWords { // how do you write 347 in words
 		if same, m := longest(p, properties); same == kind {
 			p.i += m
-		} else if c.expr.(arithmetic.Number).Form != arithmetic.Whole || p.at(0).kind == word { // name 7/4 as a mixed number
+		} else if form := c.expr.(arithmetic.Number).Form; form != arithmetic.Whole && form != arithmetic.Decimal || p.at(0).kind == word { // name 7/4 as a mixed number
 			p.i, p.count = start, p.count-1
 			return Reading{}, nil, false
 		}
@@ -140,11 +140,13 @@ func (p *parser) askedFor() (Reading, *fault, bool) {
 	return r, f, true
 }
 
-// about asks something of a whole number, which ends the text. terms is how many
+// about asks something of a whole number, or how a decimal is written in other ways;
+// it ends the text. terms is how many
 // multiples of it are listed.
 func (p *parser) about(kind arithmetic.Kind, c piece, terms int) (Reading, *fault) {
 	n := c.expr.(arithmetic.Number)
-	if n.Form != arithmetic.Whole || n.Value.Sign() == 0 && (kind == arithmetic.Multiples || kind == arithmetic.Primality) {
+	written := kind == arithmetic.ExpandedForm || kind == arithmetic.InWords
+	if n.Form != arithmetic.Whole && !(written && n.Form == arithmetic.Decimal) || n.Value.Sign() == 0 && (kind == arithmetic.Multiples || kind == arithmetic.Primality) {
 		return Reading{}, notWhole(p, kind, c)
 	}
 	r := Reading{Problem: arithmetic.Problem{Kind: kind, Left: n}, Spans: c.spans}

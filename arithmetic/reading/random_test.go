@@ -3,6 +3,7 @@ package reading
 import (
 	"math/rand/v2"
 	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -24,7 +25,10 @@ func (d dealer) fraction() arithmetic.Number {
 }
 
 func (d dealer) number() arithmetic.Number {
-	switch d.IntN(8) {
+	switch d.IntN(9) {
+	case 8:
+		places := d.IntN(MaxPlaces + 1)
+		return arithmetic.InPercent(d.Int64N((MaxWhole+1)*arithmetic.Power10(places)), places)
 	case 0, 1:
 		return d.fraction()
 	case 2:
@@ -74,7 +78,13 @@ func (d dealer) blanked(e arithmetic.Expr) arithmetic.Expr {
 
 func (d dealer) problem() arithmetic.Problem {
 	p := arithmetic.Problem{Kind: arithmetic.Show, Left: d.number()}
-	switch d.IntN(20) {
+	switch d.IntN(24) {
+	case 20, 21:
+		return d.parts()
+	case 22:
+		return d.coins()
+	case 23:
+		return d.places()
 	case 0, 1, 2, 3:
 		op := []arithmetic.Op{arithmetic.Add, arithmetic.Subtract, arithmetic.Multiply, arithmetic.Divide, arithmetic.Of}[d.IntN(5)]
 		o := arithmetic.Operation{Op: op, Left: d.number(), Right: d.number()}
@@ -87,6 +97,9 @@ func (d dealer) problem() arithmetic.Problem {
 			p.Grouping = o.Right.(arithmetic.Number).Form != arithmetic.Whole || d.IntN(2) == 0
 		}
 		p.Left = o
+		if p.Kind == arithmetic.Division && !p.Grouping && arithmetic.IsPartOfOne(o) {
+			p.Rest = arithmetic.Rest(d.IntN(2))
+		}
 	case 4:
 		o := arithmetic.Operation{Op: arithmetic.Op(d.IntN(4)), Left: d.expr(6), Right: d.expr(6)}
 		o.Left = arithmetic.Operation{Op: arithmetic.Op(d.IntN(4)), Left: d.number(), Right: d.expr(5)}
@@ -124,6 +137,87 @@ func (d dealer) problem() arithmetic.Problem {
 		return d.run()
 	case 16:
 		return d.told()
+	}
+	return p
+}
+
+// parted deals a fraction or a mixed number.
+func (d dealer) parted() arithmetic.Number {
+	if d.IntN(2) == 0 {
+		return d.fraction()
+	}
+	den := d.upTo(MaxParts-1) + 1
+	return arithmetic.AsMixed(fraction.Must(d.upTo(99)*den+d.upTo(den-1), den))
+}
+
+func (d dealer) decimal() arithmetic.Number {
+	places := int(d.upTo(MaxPlaces))
+	return arithmetic.InPlaces(d.Int64N((MaxWhole+1)*arithmetic.Power10(places)), places)
+}
+
+// parts deals a question about a fraction.
+func (d dealer) parts() arithmetic.Problem {
+	p := arithmetic.Problem{Left: d.parted()}
+	switch d.IntN(7) {
+	case 0:
+		p.Kind = arithmetic.ShapePart
+		p.Shape = []arithmetic.Shape{arithmetic.Circle, arithmetic.Square, arithmetic.Rectangle, arithmetic.Triangle, arithmetic.Pentagon, arithmetic.Hexagon, arithmetic.Octagon}[d.IntN(7)]
+	case 1:
+		p.Kind = arithmetic.AsSum
+	case 2:
+		p.Kind = arithmetic.EqualNames
+	case 3:
+		p.Kind, p.To, p.Left, p.Right = arithmetic.Closer, d.Int64N(2), d.number(), d.number()
+	case 4:
+		p.Kind = arithmetic.DecimalForm
+	case 5:
+		p.Kind = arithmetic.PercentForm
+	case 6:
+		for {
+			parts := d.upTo(MaxParts-1) + 1
+			p.Run = arithmetic.Run{From: d.Int64N(20 * parts), By: d.upTo(2 * parts), Op: arithmetic.Op(d.IntN(2)), Terms: 2 + d.IntN(MaxTerms-1), Parts: parts}
+			if list := p.Run.List(); len(list) == p.Run.Terms {
+				p.Kind, p.Left = arithmetic.Counting, nil
+				return p
+			}
+		}
+	}
+	return p
+}
+
+// coins deals a question about money.
+func (d dealer) coins() arithmetic.Problem {
+	m := func() arithmetic.Number {
+		n := arithmetic.InPlaces(d.Int64N(10_000), 2*d.IntN(2))
+		n.Form = arithmetic.Money
+		return n
+	}
+	switch d.IntN(3) {
+	case 0:
+		return arithmetic.Problem{Kind: arithmetic.Coins, Left: m()}
+	case 1:
+		return arithmetic.Problem{Kind: arithmetic.Subtraction, Story: arithmetic.Change,
+			Left: arithmetic.Operation{Op: arithmetic.Subtract, Left: m(), Right: m()}}
+	}
+	p := arithmetic.Problem{Kind: arithmetic.CoinsWorth}
+	all := []arithmetic.Coin{arithmetic.Penny, arithmetic.Nickel, arithmetic.Dime, arithmetic.Quarter, arithmetic.Dollar}
+	for range d.upTo(MaxCoins) {
+		p.List = append(p.List, all[d.IntN(len(all))].Money())
+	}
+	return p
+}
+
+// places deals a question about a decimal.
+func (d dealer) places() arithmetic.Problem {
+	n := d.decimal()
+	p := arithmetic.Problem{Left: n, Kind: []arithmetic.Kind{arithmetic.ExpandedForm, arithmetic.InWords, arithmetic.PlaceValue, arithmetic.Rounding}[d.IntN(4)]}
+	switch p.Kind {
+	case arithmetic.PlaceValue:
+		if p.Places = d.IntN(n.Places + 1); p.Places == 0 {
+			p.To = 1
+		}
+	case arithmetic.Rounding:
+		p.Places = int(d.upTo(MaxPlaces))
 	}
 	return p
 }
@@ -227,15 +321,15 @@ func TestReadingWhatAProblemWritesGivesTheProblem(t *testing.T) {
 			t.Fatalf("Read(%q) = %s %q %+v, want %s %+v", text, r.Problem.Kind, r.Problem, r.Problem, p.Kind, p)
 		}
 	}
-	if len(seen) != 30 {
-		t.Errorf("problems of %d kinds were dealt, want all 30: %v", len(seen), seen)
+	if len(seen) != 38 {
+		t.Errorf("problems of %d kinds were dealt, want all 38: %v", len(seen), seen)
 	}
 }
 
 // FuzzRead checks that a text either reads, and then what it reads as reads as
 // the same, or gives a sound error whose mend reads.
 func FuzzRead(f *testing.F) {
-	for _, s := range append(spellings, askedSpellings...) {
+	for _, s := range slices.Concat(spellings, askedSpellings, partSpellings) {
 		for _, text := range s.texts {
 			f.Add(text)
 		}

@@ -23,6 +23,7 @@ const (
 	MaxNumbers = 12        // numbers in a problem
 	MaxDepth   = 16        // brackets in brackets
 	MaxList    = 8         // numbers to put in order, at least 2; numbers of a rule table
+	MaxCoins   = 20        // coins on the table
 
 	MaxTerms = arithmetic.MaxTerms // numbers of a run or a list of multiples; a run has at least 2
 )

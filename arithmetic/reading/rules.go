@@ -28,7 +28,7 @@ func (p *parser) step() (rule, *fault, bool) {
 	here, t := p.i, p.at(0)
 	if n, m := longest(p, ruleTimes); m > 0 {
 		p.i += m
-		return rule{arithmetic.Multiply, clause{t, n, true}}, nil, true
+		return rule{arithmetic.Multiply, clause{token: t, n: n, given: true}}, nil, true
 	}
 	s, n := longest(p, ruleSteps)
 	if t.kind == sign || t.kind == slash {
@@ -46,7 +46,23 @@ func (p *parser) step() (rule, *fault, bool) {
 	if v == 0 && s.op == arithmetic.Divide {
 		return rule{}, dividesByNothing(p, by), true
 	}
-	return rule{s.op, clause{by, v, true}}, nil, true
+	return rule{s.op, clause{token: by, n: v, given: true}}, nil, true
+}
+
+// stepOfParts reads a rule that adds or takes away a fraction: add 1/4.
+func (p *parser) stepOfParts() (rule, bool) {
+	here := p.i
+	s, n := longest(p, ruleSteps)
+	if p.at(0).kind == sign {
+		s, n = signs[p.at(0).text], 1
+	}
+	p.i += n
+	by, ok := p.parts()
+	if n == 0 || !ok || s.op != arithmetic.Add && s.op != arithmetic.Subtract {
+		p.i = here
+		return rule{}, false
+	}
+	return rule{s.op, by}, true
 }
 
 // starting reads a pattern by its first number and its rule, in either order:
@@ -69,7 +85,11 @@ func (p *parser) starting() (Reading, *fault, bool) {
 		p.any([]string{"rule", "rule is"})
 		p.pause()
 		if !how.by.given {
-			r, f, ok := p.step()
+			var f *fault
+			r, ok := p.stepOfParts()
+			if !ok {
+				r, f, ok = p.step()
+			}
 			if f != nil {
 				return Reading{}, f, true
 			}
@@ -95,6 +115,15 @@ func (p *parser) starting() (Reading, *fault, bool) {
 		return Reading{}, f, true
 	}
 	switch {
+	case from.part != nil || how.by.part != nil:
+		if how.op != arithmetic.Add && how.op != arithmetic.Subtract {
+			return Reading{}, addsFractions(p, how.by.token), true
+		}
+		if !terms.given && how.op == arithmetic.Add {
+			terms = clause{token: from.token, n: defaultTerms, given: true}
+		}
+		r, f := p.runOf(how.by, from, clause{}, terms, how.op == arithmetic.Subtract)
+		return r, f, true
 	case how.by.n == 0, how.op == arithmetic.Multiply && (how.by.n == 1 || from.n == 0):
 		return Reading{}, byNothing(p, how.by.token), true
 	case how.op == arithmetic.Divide:
@@ -195,7 +224,7 @@ func (p *parser) ruledLast() (Reading, *fault, bool) {
 	}
 	r := rule{op: s.op}
 	if factor := multiples[name.text]; factor > 0 {
-		r.by = clause{name, factor, true}
+		r.by = clause{token: name, n: factor, given: true}
 	} else if ok, f := p.clause([]string{"by"}, &r.by); !ok || f != nil {
 		return back()
 	}

@@ -1,6 +1,9 @@
 package reading
 
-import "modeler/arithmetic"
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+)
 
 // The words of counting by a number.
 var (
@@ -63,7 +66,7 @@ func (p *parser) evens() (Reading, *fault, bool) {
 	if n := p.match("first"); n > 0 {
 		p.i += n
 		if t, n, ok := p.amount(); ok {
-			terms = clause{t, n, true}
+			terms = clause{token: t, n: n, given: true}
 		}
 	}
 	even := p.match("even numbers") > 0
@@ -76,6 +79,9 @@ func (p *parser) evens() (Reading, *fault, bool) {
 	}{{append([]string{"between"}, countFrom...), &from}, {append([]string{"and"}, countTo...), &to}} {
 		if _, f := p.clause(c.words, c.at); f != nil {
 			return Reading{}, f, true
+		}
+		if c.at.part != nil {
+			return Reading{}, rowOfWholes(p, c.at.token), true
 		}
 	}
 	if f := p.finish(); f != nil {
@@ -106,7 +112,7 @@ func (p *parser) evens() (Reading, *fault, bool) {
 func (p *parser) upTo() (clause, bool) {
 	var to clause
 	ok, f := p.clause(countTo, &to)
-	return to, ok && f == nil
+	return to, ok && f == nil && to.part == nil
 }
 
 // clause is one number that a run is told with; the zero value is one not given.
@@ -114,6 +120,34 @@ type clause struct {
 	token
 	n     int64
 	given bool
+	part  *fraction.Fraction // of a number that is not whole, in place of n
+}
+
+// value is the number of a clause, whole or not.
+func (c clause) value() fraction.Fraction {
+	if c.part != nil {
+		return *c.part
+	}
+	return fraction.Whole(c.n)
+}
+
+// parts reads a fraction or a mixed number: 1/4, fourths, one fourth, 1 1/2.
+func (p *parser) parts() (clause, bool) {
+	here := p.i
+	t := p.numberOrWord()
+	if den, ok := partNames[p.at(0).text]; ok && t.kind == number && t.num.Form == arithmetic.Whole && p.at(0).kind == word { // 3 fourths
+		n, _ := t.num.Int64()
+		t = fractionToken(t, n, den, p.at(0).end)
+		p.i++
+	}
+	if p.isPlural(p.at(0)) {
+		p.i++
+	}
+	if t.kind == number && t.num.Form == arithmetic.Common || t.num.Form == arithmetic.Mixed {
+		return clause{token: t, given: true, part: &t.num.Value}, true
+	}
+	p.i = here
+	return clause{}, false
 }
 
 // clause reads the number behind one of some words; failed says that the words
@@ -124,11 +158,17 @@ func (p *parser) clause(words []string, c *clause) (ok bool, f *fault) {
 		p.i = here
 		return false, nil
 	}
+	here = p.i
+	if parts, ok := p.parts(); ok {
+		*c = parts
+		return true, nil
+	}
+	p.i = here
 	t, n, ok := p.amount()
 	if !ok {
 		return false, p.wantWhole()
 	}
-	*c = clause{t, n, true}
+	*c = clause{token: t, n: n, given: true}
 	return true, nil
 }
 
@@ -148,7 +188,7 @@ func (p *parser) length(terms *clause) bool {
 		p.i = here
 		return false
 	}
-	*terms = clause{t, n, true}
+	*terms = clause{token: t, n: n, given: true}
 	return true
 }
 
@@ -161,7 +201,7 @@ func (p *parser) counting() (Reading, *fault, bool) {
 	var by, from, to, terms clause
 	here := p.i
 	if t, n, ok := p.amount(); ok && p.longestOf(countTo) > 0 { // count 10 to 20
-		from = clause{t, n, true}
+		from = clause{token: t, n: n, given: true}
 	} else {
 		p.i = here
 	}
@@ -192,7 +232,13 @@ func (p *parser) counting() (Reading, *fault, bool) {
 
 // runOf makes a run of what is given of it.
 func (p *parser) runOf(by, from, to, terms clause, back bool) (Reading, *fault) {
-	if !by.given {
+	parts := int64(1)
+	if by.part != nil || from.part != nil || to.part != nil {
+		var ok bool
+		if parts, ok = inParts(&by, &from, &to); !ok {
+			return Reading{}, tooFine(p)
+		}
+	} else if !by.given {
 		by.n = 1
 	}
 	if by.n == 0 {
@@ -202,10 +248,13 @@ func (p *parser) runOf(by, from, to, terms clause, back bool) (Reading, *fault) 
 		back = true
 	}
 	run := arithmetic.Run{From: from.n, By: by.n, Op: arithmetic.Add}
+	if parts > 1 {
+		run.Parts = parts
+	}
 	if back {
 		run.Op = arithmetic.Subtract
 		if !from.given {
-			run.From = to.n + defaultJumps*by.n
+			run.From = to.n + jumpsOf(parts, by.n)*by.n
 		}
 	}
 	if back && to.given && to.n > run.From {
@@ -214,7 +263,7 @@ func (p *parser) runOf(by, from, to, terms clause, back bool) (Reading, *fault) 
 	if to.given {
 		terms.n, terms.token = (max(to.n, run.From)-min(to.n, run.From))/by.n+1, to.token
 	} else if !terms.given {
-		terms.n = defaultJumps + 1
+		terms.n = jumpsOf(parts, by.n) + 1
 		if back { // not below 0
 			terms.n = min(terms.n, run.From/by.n+1)
 		}
@@ -223,6 +272,41 @@ func (p *parser) runOf(by, from, to, terms clause, back bool) (Reading, *fault) 
 		return Reading{}, tooManyTerms(p, terms, run)
 	}
 	return p.running(run, terms, []clause{by, from, to})
+}
+
+// inParts makes the numbers of a run counts of parts of which so many make a whole,
+// the fewest in which its step and its first number can be written. A step that is
+// not given is one part.
+func inParts(by, from, to *clause) (parts int64, ok bool) {
+	parts, err := fraction.LCM(by.value().Den(), from.value().Den())
+	if !by.given && err == nil {
+		parts, err = fraction.LCM(parts, to.value().Den())
+		one := fraction.Must(1, max(parts, 1))
+		by.part = &one
+	}
+	if err != nil || parts > MaxParts {
+		return 0, false
+	}
+	for _, c := range []*clause{by, from, to} {
+		v := c.value()
+		n, err := v.Mul(fraction.Whole(parts)) // the last number may lie between two parts
+		if err != nil || n.Num()/n.Den() > MaxWhole {
+			return 0, false
+		}
+		c.n, c.part = n.Num()/n.Den(), &v
+	}
+	return parts, true
+}
+
+// jumpsOf is how many jumps a run has when it is not said: to 2 wholes, or to 1 where
+// the parts are many.
+func jumpsOf(parts, by int64) int64 {
+	for wholes := int64(2); wholes > 0 && parts > 1; wholes-- {
+		if n := wholes * parts / by; n > 1 && n < MaxTerms {
+			return n
+		}
+	}
+	return defaultJumps
 }
 
 // running checks the numbers of a run, of which the clauses gave some.

@@ -61,6 +61,7 @@ func (p *parser) shapeFirst() (Reading, *fault, bool) {
 	if !ok {
 		return Reading{}, nil, false
 	}
+	p.pause()
 	p.any(shadedWords)
 	c, f := p.operand()
 	if f != nil {

@@ -2,6 +2,7 @@ package reading
 
 import (
 	"reflect"
+	"slices"
 	"testing"
 
 	"modeler/arithmetic"
@@ -127,7 +128,7 @@ var spellings = []struct {
 }
 
 func TestAllSpellingsOfAProblemAreThatProblem(t *testing.T) {
-	for _, s := range append(spellings, askedSpellings...) {
+	for _, s := range slices.Concat(spellings, askedSpellings, partSpellings) {
 		if got := s.problem.String(); got != s.texts[0] {
 			t.Errorf("the problem of %q writes itself %q", s.texts[0], got)
 		}

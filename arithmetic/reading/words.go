@@ -52,7 +52,7 @@ var infixes = map[string]infix{
 	"in groups of": grouping, "into groups of": grouping, "in rows of": grouping, "into rows of": grouping,
 	"put in groups of": grouping, "put into groups of": grouping, "split into groups of": grouping,
 	"divided into groups of": grouping, "in stacks of": grouping, "in bags of": grouping, "in boxes of": grouping,
-	"of": partOf,
+	"of": partOf, "of set of": partOf, "of group of": partOf,
 }
 
 // noSigns are phrases that start as a sign and are none.

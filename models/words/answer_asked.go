@@ -75,13 +75,15 @@ func answerOfParts(p arithmetic.Problem, a arithmetic.Answer) (text string, ok b
 	return "", false
 }
 
-// Cents is an amount of money as a child counts it: 23 cents, 1 cent, and $1.23 from
-// a dollar up.
+// Cents is an amount of money with two places as a child counts it: 23 cents, 1 cent,
+// and 123 cents = $1.23 from a dollar up.
 func Cents(n arithmetic.Number) string {
-	if v := n.Value; n.Form == arithmetic.Money && v.Den() == 100 && v.Num() < 100 {
-		return arithmetic.Grouped(v.Num()) + " " + plural("cent", v.Num())
+	v := n.Value
+	text := Count(v.Num(), "cent")
+	if v.Num() >= v.Den() {
+		text += " = " + n.String()
 	}
-	return n.String()
+	return text
 }
 
 // joinedBy writes numbers with a sign between them.

@@ -15,12 +15,15 @@ func Asked(p arithmetic.Problem) string {
 	}
 	switch p.Kind {
 	case arithmetic.Division:
-		if o, ok := p.Left.(arithmetic.Operation); p.Rest != arithmetic.LeftOver && !(ok && p.Rest == arithmetic.AsPart && arithmetic.IsPartOfOne(o)) {
+		o, ok := p.Left.(arithmetic.Operation)
+		usual := arithmetic.LeftOver // what is done when it is not said: 3 ÷ 4 is 3/4
+		if ok && arithmetic.IsPartOfOne(o) && !p.Grouping {
+			usual = arithmetic.AsPart
+		}
+		if p.Rest != usual {
 			return p.String()
 		}
 		return p.Left.String() + " = ?"
-	case arithmetic.CoinsWorth:
-		return p.String() + " = ?"
 	case arithmetic.Parity, arithmetic.Primality, arithmetic.Closer:
 		return p.String() + "?"
 	case arithmetic.Addition, arithmetic.Subtraction, arithmetic.Product, arithmetic.PartOf, arithmetic.Expression:
