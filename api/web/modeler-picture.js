@@ -20,7 +20,7 @@ class ModelerPicture extends HTMLElement {
   }
 
   attributeChangedCallback() {
-    if (this.isConnected) this.draw();
+    if (this.dark) this.draw(); // not while it is being made, before it is connected
   }
 
   address(format) {

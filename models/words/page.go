@@ -18,7 +18,7 @@ type Page struct {
 	Hands, Picture, Symbols, Moves, Ask     string
 	AllMoves, OneMove, Cover, Uncover       string
 	Move, Of, Back, Next, First, Walk       string
-	Key, KeyHint                            string
+	Key                                     string
 	Whole, WholeAddress, HiddenAddress, See string
 	After, Others, Elsewhere                string
 	Easier, Like, Harder                    string
@@ -46,7 +46,7 @@ var Pages = Page{
 	Hands: "With your hands", Picture: "In the picture", Symbols: "In symbols", Moves: "The moves", Ask: "Ask:",
 	AllMoves: "All moves", OneMove: "One move at a time", Cover: "Cover the answers", Uncover: "Show the answers",
 	Move: "Move", Of: "of", Back: "Back", Next: "Next", First: "Start again", Walk: "Move by move",
-	Key: "What the colors say", KeyHint: "Point at one to light it up.",
+	Key:   "What the colors say:",
 	Whole: "The whole story in one picture", WholeAddress: "Its address, to paste where an image goes",
 	HiddenAddress: "Without the answer, for a worksheet", See: "see it",
 	After: "What next", Others: "The same problem in other pictures", Elsewhere: "Use this picture elsewhere",
