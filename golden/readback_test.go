@@ -38,6 +38,7 @@ var readings = map[string]readers{
 	"linking-cubes":     {readCubes, stepsOfCubes, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
 	"fraction-circle":   {readDiscs, stepsOfDiscs, true},
+	"function-table":    {readTable, stepsOfTable, false},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

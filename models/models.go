@@ -20,6 +20,7 @@ import (
 	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
+	"modeler/models/table"
 	"modeler/models/telling"
 )
 
@@ -44,6 +45,7 @@ var All = []*Model{
 	groups.Model,
 	bond.Model,
 	discs.Model,
+	table.Model,
 }
 
 // Named returns the model of that name, or nil.

@@ -7,7 +7,11 @@
 // light the blocks of a digit, and words can say what is drawn.
 package scene
 
-import "modeler/fraction"
+import (
+	"strconv"
+
+	"modeler/fraction"
+)
 
 // Scene is one picture. Items are painted in order, later ones on top.
 type Scene struct {
@@ -60,7 +64,7 @@ func OfNth(i int) Of {
 	if i < 2 {
 		return [...]Of{OfFirst, OfSecond}[i]
 	}
-	return Of("number " + string(rune('1'+i)))
+	return Of("number " + strconv.Itoa(i+1))
 }
 
 // Role is what an item is in the story. A theme maps it to a look; the hands
