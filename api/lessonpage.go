@@ -24,6 +24,7 @@ type lessonPage struct {
 	Key                      []key
 	Steps                    []move
 	Size                     string // of the symbols
+	Rows                     string // on paper
 	Writing                  link   // to the other way to write them, where there is one
 	Child                    bool   // without the answers
 	Walk                     walk
@@ -113,6 +114,7 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 		v.Also = append(v.Also, c.kept().link(other.String()))
 	}
 	v.Steps, v.Size = moves(l, c), size(l.Steps)
+	v.Rows = rows(len(l.Steps))
 	v.inWriting(l, c)
 	v.walk(l, c)
 	v.look(l, c)
@@ -134,6 +136,16 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 	}
 	v.Check, v.Next = check(l, c), next(l, c)
 	return v
+}
+
+// rows names how many rows the moves and the whole story take on paper, two in a
+// row, for the style sheet to fit them on a page.
+func rows(moves int) string {
+	name := "rows-" + strconv.Itoa(max(2, (moves+2)/2))
+	if moves%2 == 0 {
+		name += " even" // the whole story has a row of its own
+	}
+	return name
 }
 
 // walk sets which move is shown and where its neighbors are.

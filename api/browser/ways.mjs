@@ -139,10 +139,29 @@ async function maker(page, context) {
   await page.waitForFunction(() => (document.querySelector('modeler-picture img') || {}).alt?.includes('is true'));
 }
 
+// Prints: a lesson on one page of either paper, and nothing wider than the paper.
+async function paper(page) {
+  for (const [path, pages] of [['/lesson?problem=402-178', 1], ['/lesson?problem=3/4=6/8&theme=ink', 1], ['/lesson?problem=7x8&step=2', 1],
+    ['/lesson?problem=402-178&answer=hidden&theme=ink', 1], ['/lesson?problem=3000-1456', 2], ['/claim?problem=3/4=5/8&think=same&look=5', 1]]) {
+    await page.goto(site + path);
+    for (const [format, width] of [['A4', 718], ['Letter', 740]]) { // pixels between the margins
+      const pdf = (await page.pdf({ format })).toString('latin1');
+      const count = (pdf.match(/\/Type\s*\/Page\b/g) || []).length;
+      expect(count === pages, `${path} takes ${count} pages of ${format}`);
+      await page.emulateMedia({ media: 'print' });
+      await page.setViewportSize({ width, height: 1000 });
+      const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      expect(over <= 0, `${path} is ${over} pixels wider than ${format}`);
+      await page.emulateMedia({ media: null });
+    }
+  }
+}
+
 await withBrowser(async (browser) => {
   await open(browser, {}, parent);
   await open(browser, { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true }, phone);
   await open(browser, { javaScriptEnabled: false }, plain);
   await open(browser, { viewport: { width: 360, height: 740 }, colorScheme: 'dark' }, child);
+  await open(browser, { colorScheme: 'dark' }, paper);
   await open(browser, {}, (page) => maker(page, page.context()));
 });
