@@ -2,6 +2,7 @@ package api
 
 import (
 	"net/url"
+	"regexp"
 	"strings"
 )
 
@@ -71,5 +72,23 @@ func encode(s string) string {
 }
 
 // spelling writes a problem with the signs that stand on a keyboard and without
-// the spaces that a reader does not need, for short URLs: 402-178, 7x8.
-var spelling = strings.NewReplacer(" − ", "-", " × ", "x", " + ", "+", " = ", "=", " < ", "<", " > ", ">")
+// the spaces that a reader does not need, for short URLs: 402-178, 7x8. A sign after
+// a word stays as it is: rule × 3.
+var spelling = shorter{strings.NewReplacer(" − ", "-", " × ", "x", " + ", "+", " = ", "=", " < ", "<", " > ", ">")}
+
+type shorter struct{ signs *strings.Replacer }
+
+var afterWord = regexp.MustCompile(`[a-z] [−×+=<>] `)
+
+func (s shorter) Replace(problem string) string {
+	var b strings.Builder
+	for {
+		at := afterWord.FindStringIndex(problem)
+		if at == nil {
+			break
+		}
+		b.WriteString(s.signs.Replace(problem[:at[0]]) + problem[at[0]:at[1]])
+		problem = problem[at[1]:]
+	}
+	return b.String() + s.signs.Replace(problem)
+}
