@@ -6,8 +6,6 @@ import (
 	"errors"
 	"io"
 	"net/http"
-	"net/http/httptest"
-	"net/url"
 	"strings"
 	"testing"
 )
@@ -104,51 +102,6 @@ func wellFormed(t *testing.T, what, picture string) {
 				if strings.HasPrefix(a.Name.Local, "on") || a.Name.Local == "href" {
 					t.Errorf("%.80q: has the attribute %s", what, a.Name.Local)
 				}
-			}
-		}
-	}
-}
-
-var hostile = []string{
-	strings.Repeat("1", 10_000), strings.Repeat("(", 300), strings.Repeat("9", 300), "99999999999999999999 + 1",
-	"<script>alert(1)</script>", `"><img src=x onerror=alert(1)>`, "</title></svg><script>", "]]>", "&amp;&lt;&#0;",
-	"\x00\x01\x1b[31m", "402\r\nSet-Cookie: a=b", "\xff\xfe\xc0", "😀😀😀", "\u202e402", "é́́́́́", "../../etc/passwd", "%", "%zz", "{{.}}", "${x}", "';--",
-	"-1", "1e999", "NaN", "0", "null", "true", strings.Repeat("a", 500), strings.Repeat("é", 2000),
-}
-
-func TestHostileInputIsOrdinaryInput(t *testing.T) {
-	for _, route := range []string{"/v1/picture.svg", "/v1/lesson.json", "/lesson"} {
-		for _, name := range []string{"problem", "model", "step", "answer", "theme", "width", "errors", "writing", "unknown"} {
-			for _, value := range hostile {
-				q := url.Values{name: {value}}
-				if name != "problem" {
-					q.Set("problem", "402 - 178")
-				}
-				target := route + "?" + q.Encode()
-				resp := ask(t, "GET", target)
-				text := body(t, resp)
-				for _, bad := range []string{"<script>", "<img src=x", "onerror=alert(1)>", "\x00", "\x1b", "\u202e"} {
-					if strings.Contains(text, bad) && resp.Header.Get("Content-Type") != "application/json" && resp.Header.Get("Content-Type") != "application/problem+json" {
-						t.Errorf("GET %.120s: %q comes back as it was", target, bad)
-					}
-				}
-				if len(resp.Header["Set-Cookie"]) > 0 {
-					t.Errorf("GET %.120s: a header was injected", target)
-				}
-				if resp.Header.Get("Content-Type") == "image/svg+xml" {
-					wellFormed(t, target, text)
-				}
-			}
-		}
-	}
-	for _, raw := range []string{"problem", "problem=%", "problem=%4", "=", "&&&", ";", "problem=1;2", "%70roblem=402-178", strings.Repeat("a=b&", 2000)} {
-		for _, route := range []string{"/v1/picture.svg", "/v1/lesson.json", "/lesson", "/", "/v1/models.json"} {
-			r := httptest.NewRequest("GET", route, nil)
-			r.URL.RawQuery = raw
-			w := httptest.NewRecorder()
-			handler.ServeHTTP(w, r)
-			if w.Code >= 500 {
-				t.Errorf("GET %s?%.80s: got status %d", route, raw, w.Code)
 			}
 		}
 	}

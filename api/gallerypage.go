@@ -2,6 +2,8 @@ package api
 
 import (
 	"net/http"
+	"slices"
+	"sync"
 
 	"modeler/models"
 	"modeler/models/words"
@@ -36,19 +38,32 @@ func (s *site) gallery(w http.ResponseWriter, r *http.Request) {
 		G: words.Galleries,
 	}
 	root := s.address(r)
-	for _, m := range models.All {
-		one := gallery{Name: m.Name, Title: m.Title, Doc: m.Doc}
-		for _, text := range m.Examples {
-			if e, ok := newExhibit(root, text, m); ok {
-				one.Examples = append(one.Examples, e)
-			}
+	for _, one := range exhibits() {
+		one.Examples = slices.Clone(one.Examples)
+		for i := range one.Examples {
+			one.Examples[i].Address = root + one.Examples[i].Address
 		}
 		v.Models = append(v.Models, one)
 	}
 	render(w, r, "gallery.html", v, http.StatusOK, page)
 }
 
-func newExhibit(root, text string, m *models.Model) (exhibit, bool) {
+// exhibits are all examples of all models, with addresses under this root. They are
+// told once, since they are the same for every request.
+var exhibits = sync.OnceValue(func() (all []gallery) {
+	for _, m := range models.All {
+		one := gallery{Name: m.Name, Title: m.Title, Doc: m.Doc}
+		for _, text := range m.Examples {
+			if e, ok := newExhibit(text, m); ok {
+				one.Examples = append(one.Examples, e)
+			}
+		}
+		all = append(all, one)
+	}
+	return all
+})
+
+func newExhibit(text string, m *models.Model) (exhibit, bool) {
 	l, err := models.Teach(text, m.Name)
 	if err != nil {
 		return exhibit{}, false // tests see that every example is told
@@ -58,7 +73,7 @@ func newExhibit(root, text string, m *models.Model) (exhibit, bool) {
 		name = "" // a shorter address for the same picture
 	}
 	p := Picture{Problem: l.Problem.String(), Model: name}
-	e := exhibit{link: linkTo(l.Problem.String(), name), Address: root + p.URL()}
+	e := exhibit{link: linkTo(l.Problem.String(), name), Address: p.URL()}
 	e.Picture = show(p, l.Whole, true)
 	return e, true
 }

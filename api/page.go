@@ -242,7 +242,8 @@ func (s *site) address(r *http.Request) string {
 	if s.public != "" {
 		return s.public
 	}
-	if r.Host == "" || strings.Trim(r.Host, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-:[]") != "" {
+	const longest = 255 // of a name and its port (RFC 1035, 2.3.4)
+	if r.Host == "" || len(r.Host) > longest || strings.Trim(r.Host, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789.-:[]") != "" {
 		return ""
 	}
 	if r.TLS != nil {
