@@ -17,17 +17,21 @@ const (
 	Dime    Coin = 10
 	Quarter Coin = 25
 	Dollar  Coin = 100
+
+	FiveDollars   Coin = 500
+	TenDollars    Coin = 1000
+	TwentyDollars Coin = 2000
 )
 
 // Name is the name of one coin, or of many. A note of more than a dollar is a bill,
-// as in $5 bill.
+// as in five-dollar bill.
 func (c Coin) Name(many bool) string {
 	names := map[Coin][2]string{Penny: {"penny", "pennies"}, Nickel: {"nickel", "nickels"}, Dime: {"dime", "dimes"},
 		Quarter: {"quarter", "quarters"}, Dollar: {"dollar", "dollars"}}
-	name, ok := names[c]
-	if bill := "$" + Grouped(int64(c)/100) + " bill"; !ok {
-		name = [2]string{bill, bill + "s"}
+	for worth, count := range map[Coin]string{FiveDollars: "five", TenDollars: "ten", TwentyDollars: "twenty"} {
+		names[worth] = [2]string{count + "-dollar bill", count + "-dollar bills"}
 	}
+	name := names[c]
 	if many {
 		return name[1]
 	}

@@ -27,26 +27,38 @@ func (GoNearer) move()    {}
 // halfway number, the nearer neighbor (CCSS 3.NBT.A.1, 4.NBT.A.3, 5.NBT.A.4).
 // A number exactly halfway goes up; that is a convention of school arithmetic and
 // not a fact about distance. A number that is round already needs the last move
-// only. To is a power of ten, from 1.
+// only. To is a power of ten, from 1; a decimal can also be rounded to so many
+// Places.
 func RoundOnLine(p Problem) (Working, Stretch, error) {
 	n, ok := p.Left.(Number)
-	if !ok || !powerOfTen(p.To) || n.Form == Common || n.Form == Mixed {
+	if !ok || p.Places == 0 && !powerOfTen(p.To) || n.Form == Common || n.Form == Mixed || n.Form == Percent ||
+		p.Places > 0 && n.Form != Decimal || max(n.Places, p.Places+1) > mostRounded {
 		return Working{}, Stretch{}, errNotOnLine
 	}
 	s, err := CommonScale(n)
 	if err != nil {
 		return Working{}, Stretch{}, err
 	}
-	if p.To > maxRounded/s.Parts || n.Value.Num() > maxRounded {
+	if p.Places > 0 {
+		s.Places = max(s.Places, p.Places+1) // room between the neighbors
+		s.Parts = Power10(s.Places)
+	}
+	if p.To > maxRounded/s.Parts || n.Value.Num() > maxRounded || n.Value.Num()/n.Value.Den() > maxRounded/s.Parts {
 		return Working{}, Stretch{}, ErrOverflow
 	}
 	at, size := s.Count(n), p.To*s.Parts
+	if p.Places > 0 {
+		size = Power10(s.Places - p.Places)
+	}
 	if size == 1 {
 		return Working{}, Stretch{}, errNotOnLine // a whole number to the nearest one
 	}
 	low := at / size * size
 	high, half := low+size, low+size/2
 	round := func(units int64) Number {
+		if p.Places > 0 {
+			return InPlaces(units/size, p.Places)
+		}
 		whole := Int(units / s.Parts)
 		if n.Form == Money {
 			whole.Form = Money
@@ -74,8 +86,12 @@ func RoundOnLine(p Problem) (Working, Stretch, error) {
 	return w.ends(nearer.To), Stretch{Scale: s, Lo: low, Hi: high, Mark: size / 10, Long: size / 2}, nil
 }
 
-// maxRounded bounds the units of a rounding, so that nothing overflows.
-const maxRounded = 1_000_000_000_000
+// maxRounded bounds the units of a rounding, so that nothing overflows, and
+// mostRounded its places after the point.
+const (
+	maxRounded  = 1_000_000_000_000
+	mostRounded = 4
+)
 
 func powerOfTen(n int64) bool {
 	for n >= 10 && n%10 == 0 {

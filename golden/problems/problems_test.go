@@ -45,7 +45,7 @@ func TestWorkAgreesWithTheStandards(t *testing.T) {
 // Halves round up: common practice, no source.
 func TestRoundUp(t *testing.T) {
 	for _, c := range [][3]int64{{347, 10, 350}, {344, 10, 340}, {345, 10, 350}, {5, 10, 10}, {4, 10, 0}, {1500, 1000, 2000}, {0, 10, 0}} {
-		if got := roundUp(new(big.Rat).SetInt64(c[0]), c[1]); got.Cmp(new(big.Rat).SetInt64(c[2])) != 0 {
+		if got := roundUp(new(big.Rat).SetInt64(c[0]), new(big.Rat).SetInt64(c[1])); got.Cmp(new(big.Rat).SetInt64(c[2])) != 0 {
 			t.Errorf("%d to the nearest %d is %v, want %d", c[0], c[1], got, c[2])
 		}
 	}

@@ -67,6 +67,10 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.Ordering:
 		return d.ordering()
 	case arithmetic.Rounding:
+		if d.IntN(3) == 0 {
+			places := 1 + d.IntN(3)
+			return arithmetic.Problem{Kind: kind, Left: arithmetic.InPlaces(d.Int64N(20*arithmetic.Power10(places)), places), Places: 1 + d.IntN(places)}
+		}
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(d.Int64N(arithmetic.Power10(4 + d.IntN(2)))), To: arithmetic.Power10(1 + d.IntN(3))}
 	case arithmetic.Factors:
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(1 + d.Int64N(120))}

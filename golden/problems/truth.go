@@ -56,7 +56,7 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 		t.Sorted = slices.Clone(t.Numbers)
 		slices.SortStableFunc(t.Sorted, (*big.Rat).Cmp)
 	case arithmetic.Rounding:
-		t.Value = roundUp(value(p.Left), p.To)
+		t.Value = roundUp(value(p.Left), unitOf(p))
 	case arithmetic.Factors:
 		t.Pairs = rectangles(value(p.Left).Num().Int64())
 	default:
@@ -189,10 +189,17 @@ func solve(e arithmetic.Expr, target *big.Rat) *big.Rat {
 	return solve(o.Right, v)
 }
 
+// unitOf is what a rounding is to the nearest of.
+func unitOf(p arithmetic.Problem) *big.Rat {
+	if p.Places > 0 {
+		return new(big.Rat).SetFrac(big.NewInt(1), new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(p.Places)), nil))
+	}
+	return new(big.Rat).SetInt64(p.To)
+}
+
 // roundUp rounds to the nearest to, half of it upwards, as is common practice in
 // schools (no source).
-func roundUp(v *big.Rat, to int64) *big.Rat {
-	unit := new(big.Rat).SetInt64(to)
+func roundUp(v, unit *big.Rat) *big.Rat {
 	q := new(big.Rat).Quo(v, unit)
 	q.Add(q, big.NewRat(1, 2))
 	floor := new(big.Int).Div(q.Num(), q.Denom())

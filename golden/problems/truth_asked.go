@@ -44,7 +44,7 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 		t.Even = new(big.Int).And(t.Value.Num(), big.NewInt(1)).Sign() == 0
 	case arithmetic.Estimate:
 		o := p.Left.(arithmetic.Operation)
-		t.Rounded = []*big.Rat{roundUp(t.Numbers[0], p.To), roundUp(t.Numbers[1], p.To)}
+		t.Rounded = []*big.Rat{roundUp(t.Numbers[0], unitOf(p)), roundUp(t.Numbers[1], unitOf(p))}
 		t.Value = combine(o.Op, t.Rounded[0], t.Rounded[1])
 	case arithmetic.FactFamily:
 		t.Facts = facts(p.Left.(arithmetic.Operation), t.Value)

@@ -31,7 +31,7 @@ const (
 	LineNoSuch        = "the missing number would be less than 0"
 	LineCrowded       = "the numbers are too long to stand side by side on one line"
 	LineManyPoints    = "a number line has room for 1 to 6 numbers"
-	LineRoundingKinds = "a number line rounds whole numbers and decimals to the nearest 1, 10, 100 and so on"
+	LineRoundingKinds = "a number line rounds whole numbers and decimals to the nearest 1, 10, 100 and so on, and decimals to the nearest tenth, hundredth or thousandth"
 	LineLongTrain     = "each side may have 3 numbers to add, or 2 to subtract"
 	LineLongChain     = "a number line has room for a chain of 6 numbers"
 	LineUnlikeChain   = "a number line shows a chain of fractions in the same parts only"

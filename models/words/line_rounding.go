@@ -14,7 +14,7 @@ func LineNeighbors(p arithmetic.Problem, n arithmetic.Number, m arithmetic.Neigh
 	return LineTold{
 		Title: "Find the neighbors",
 		Hands: Say("Draw a line from "+low+" to "+high+". Put the counter on ", In(scene.First, n.String()), "."),
-		Ask:   Say("Between which two "+nearest(p.To)+"s does ", In(scene.First, n.String()), " lie?"),
+		Ask:   Say("Between which two "+nearestOf(p)+"s does ", In(scene.First, n.String()), " lie?"),
 		Desc: scene.Telling{Shown: "A number line from " + low + " to " + high + " with a point at " + n.String() + ".",
 			Hidden: "A number line with a point at " + n.String() + ". Its two ends are for you to name."},
 	}
@@ -83,10 +83,12 @@ func LineAlready(p arithmetic.Problem) string {
 	switch {
 	case n.Value.Sign() == 0:
 		return "is round already"
+	case p.Places > 0:
+		return "is in " + p.PlaceName() + " already"
 	case p.To == 1:
 		return "is a whole number already"
 	}
-	return "is a " + nearest(p.To) + " already"
+	return "is a " + nearestOf(p) + " already"
 }
 
 // LineRound tells that a number is round already.
