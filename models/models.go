@@ -18,6 +18,7 @@ import (
 	"modeler/models/discs"
 	"modeler/models/frames"
 	"modeler/models/groups"
+	"modeler/models/hundredths"
 	"modeler/models/line"
 	"modeler/models/places"
 	"modeler/models/table"
@@ -46,6 +47,7 @@ var All = []*Model{
 	bond.Model,
 	discs.Model,
 	table.Model,
+	hundredths.Model,
 }
 
 // Named returns the model of that name, or nil.
