@@ -20,7 +20,7 @@ import (
 func tokens(text string) []string {
 	var list []string
 	fields := strings.FieldsFunc(text, func(r rune) bool {
-		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune(".,/-=<>", r)
+		return !unicode.IsLetter(r) && !unicode.IsDigit(r) && !strings.ContainsRune(".,/-=<>%", r)
 	})
 	for _, f := range fields {
 		f = strings.ToLower(strings.Trim(f, ".,/-"))

@@ -19,7 +19,7 @@ type Word struct {
 // Value is the number that a word is, whether as 402, 1,204, 0.5, $3.27, 3/4 or
 // 1 3/4; ok is false for other words.
 func (w Word) Value() (v *big.Rat, ok bool) {
-	text := strings.ReplaceAll(strings.TrimPrefix(w.Text, "$"), ",", "")
+	text, percent := strings.CutSuffix(strings.ReplaceAll(strings.TrimPrefix(w.Text, "$"), ",", ""), "%")
 	if text == "" || strings.Trim(text, "0123456789./ ") != "" || !unicode.IsDigit(rune(text[0])) {
 		return nil, false
 	}
@@ -30,6 +30,9 @@ func (w Word) Value() (v *big.Rat, ok bool) {
 			return nil, false
 		}
 		sum.Add(sum, v)
+	}
+	if percent {
+		sum.Quo(sum, big.NewRat(100, 1))
 	}
 	return sum, true
 }

@@ -20,7 +20,7 @@ var Kinds = []arithmetic.Kind{
 	arithmetic.PlaceValue, arithmetic.ExpandedForm, arithmetic.InWords, arithmetic.Parity, arithmetic.Counting,
 	arithmetic.RuleTable, arithmetic.Estimate, arithmetic.FactFamily, arithmetic.WaysToMake, arithmetic.Multiples,
 	arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.Primality,
-	arithmetic.ShapePart,
+	arithmetic.ShapePart, arithmetic.DecimalForm, arithmetic.PercentForm,
 }
 
 // Dealer makes problems one after another; the same seed deals the same ones.
@@ -74,7 +74,14 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(d.Int64N(arithmetic.Power10(4 + d.IntN(2)))), To: arithmetic.Power10(1 + d.IntN(3))}
 	case arithmetic.Factors:
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(1 + d.Int64N(120))}
-	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+	case arithmetic.DecimalForm, arithmetic.PercentForm:
+		return d.form(kind)
+	case arithmetic.FractionForm, arithmetic.Renaming:
+		if d.IntN(3) == 0 {
+			return d.form(kind)
+		}
+		return d.naming(kind)
+	case arithmetic.MixedForm, arithmetic.SimplestForm:
 		return d.naming(kind)
 	case arithmetic.Counting:
 		return d.counting()
@@ -118,7 +125,9 @@ func (d *Dealer) part() arithmetic.Problem {
 
 // two numbers of the same sort.
 func (d *Dealer) two() (a, b arithmetic.Number) {
-	switch d.IntN(6) {
+	switch d.IntN(7) {
+	case 6:
+		return d.decimal(), d.decimal()
 	case 0:
 		f := d.common(12)
 		return f, arithmetic.Frac(fraction.Must(1+d.Int64N(f.Value.Den()), f.Value.Den()))

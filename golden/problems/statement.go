@@ -24,7 +24,10 @@ func (d *Dealer) statement() arithmetic.Problem {
 		return p
 	}
 	a, b := d.two()
-	switch d.IntN(6) {
+	switch d.IntN(7) {
+	case 6: // written in different forms
+		a = d.decimal()
+		b = []arithmetic.Number{d.percent(), d.even(), arithmetic.Int(d.Int64N(3)), arithmetic.InPlaces(a.Value.Num()*10, a.Places+1)}[d.IntN(4)]
 	case 0:
 		a, b = arithmetic.Int(d.Int64N(21)), arithmetic.Int(d.Int64N(21))
 	case 1, 2:

@@ -1,12 +1,20 @@
 package problems
 
-import "modeler/arithmetic"
+import (
+	"modeler/arithmetic"
+	"modeler/fraction"
+)
 
 func (d *Dealer) sum() arithmetic.Problem {
 	a, b := d.two()
 	switch d.IntN(6) {
 	case 0, 1: // a fact
 		a, b = arithmetic.Int(d.Int64N(11)), arithmetic.Int(d.Int64N(11))
+	case 3: // tenths and hundredths
+		a, b = arithmetic.Frac(fraction.Must(d.Int64N(20), 10)), arithmetic.Frac(fraction.Must(d.Int64N(100), 100))
+		if d.IntN(2) == 0 {
+			a, b = b, a
+		}
 	case 2: // 10, 100 or 1,000 more
 		b = arithmetic.Int(arithmetic.Power10(1 + d.IntN(3)))
 	}
