@@ -17,6 +17,12 @@ func Next(p Problem) (next Problem, ok bool) {
 		return next, true
 	case Renaming:
 		n, _ := p.Left.(Number)
+		if d := n.Value.Den(); d > 1 && powerOfTen(d) && powerOfTen(p.Blank.Den) && n.Form != Percent {
+			if next.Left = harder(n); n.Form == Common {
+				next.Left = Frac(fraction.Must(n.Value.Num()+1, d))
+			}
+			return next, true
+		}
 		if p.Blank.Num > 0 {
 			next.Blank.Num += n.Value.Num()
 		} else {
@@ -152,6 +158,8 @@ func harderDivision(a, b Number) (Number, Number) {
 func harderFractions(op Op, x, y fraction.Fraction) (Number, Number) {
 	same := x.Den() == y.Den()
 	switch {
+	case !same && powerOfTen(x.Den()) && powerOfTen(y.Den()): // tenths stay tenths
+		return Frac(fraction.Must(x.Num()+1, x.Den())), Frac(fraction.Must(y.Num()+1, y.Den()))
 	case op == Add && same && x.Num()+1 < x.Den() && y.Num()+1 < y.Den():
 		return Frac(fraction.Must(x.Num()+1, x.Den())), Frac(fraction.Must(y.Num()+1, y.Den()))
 	case same:

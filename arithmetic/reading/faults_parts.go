@@ -29,6 +29,12 @@ func notAFraction(p *parser, c piece, kind arithmetic.Kind) *fault {
 	return f
 }
 
+// otherShape is the fault of a shape that has no equal parts which are easy to see.
+func otherShape(p *parser, t token) *fault {
+	return &fault{NotYet, t.start, t.end, "parts of a " + t.text + " cannot be read yet",
+		"take a circle, square, rectangle, triangle, pentagon, hexagon or octagon", []string{swap(p.text, t.start, t.end, "rectangle")}}
+}
+
 func closerToWhat(p *parser, c piece) *fault {
 	return &fault{NotYet, c.start, c.end, "what is closer is read for 0 and 1 only", "ask which of two fractions is closer to 1",
 		[]string{swap(p.text, c.start, c.end, "1"), "which is closer to 1, 3/4 or 5/8"}}
@@ -76,6 +82,20 @@ func closerOfOne(p *parser, c piece) *fault {
 	}
 	f.tries = append(f.tries, "which is closer to 1, 3/4 or 5/8")
 	return f
+}
+
+func waysToPay(p *parser, c piece, n arithmetic.Number) *fault {
+	return &fault{NotYet, c.start, c.end, "all the ways to pay an amount are not read yet", "ask for the fewest coins", []string{n.String() + " in coins"}}
+}
+
+func changeOfWhat(p *parser, c piece) *fault {
+	n, _ := c.expr.(arithmetic.Number)
+	return &fault{MissingNumber, c.start, c.end, "it is not said what is paid", "say what it costs, as in change from $5.00 for $3.27",
+		[]string{"change from " + n.String() + " for $0.25", "change from $5.00 for $3.27"}}
+}
+
+func percentInside(p *parser, t token) *fault {
+	return &fault{NotYet, t.start, t.end, "a blank percent is read only beside an equal sign", "write it as in 3/4 = ?%", []string{"3/4 as a percent"}}
 }
 
 // notMoney offers a number as cents or dollars.

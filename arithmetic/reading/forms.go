@@ -1,6 +1,10 @@
 package reading
 
-import "modeler/arithmetic"
+import (
+	"strings"
+
+	"modeler/arithmetic"
+)
 
 func (p *parser) simplified() (Reading, *fault) {
 	c, n, f := p.one()
@@ -34,6 +38,9 @@ func (p *parser) rewritten(c piece) (Reading, *fault) {
 	if r, f, ok := p.rest(c); ok {
 		return r, f
 	}
+	if r, f, ok := p.inPartsOf(c); ok {
+		return r, f
+	}
 	kind, n := longest(p, forms)
 	rounded := n == 0 && p.any(rounding)
 	if n == 0 && !rounded {
@@ -55,6 +62,39 @@ func (p *parser) rewritten(c piece) (Reading, *fault) {
 	r.Problem.To, r.Problem.Places = to.To, to.Places
 	r.Spans = append(r.Spans, to.span)
 	return r, p.finish()
+}
+
+// inPartsOf reads 2/3 in sixths and 2/3 with denominator 6, which ask for 2/3 = ?/6.
+func (p *parser) inPartsOf(c piece) (Reading, *fault, bool) {
+	here := p.i
+	n, ok := c.expr.(arithmetic.Number)
+	var den int64
+	t := p.at(1)
+	if ok && p.any([]string{"in", "as", "into", "to"}) {
+		if den = partNames[p.at(0).text]; den > 0 && strings.HasSuffix(p.at(0).text, "s") && p.at(0).kind == word {
+			p.i++
+		} else {
+			den = 0
+		}
+	} else if ok && p.any([]string{"with denominator", "with denominator of", "with denominator as"}) {
+		if t = p.numberOrWord(); t.kind == number && t.num.Form == arithmetic.Whole {
+			den, _ = t.num.Int64()
+		}
+	}
+	if den < 1 || den > MaxParts || p.finish() != nil {
+		p.i = here
+		return Reading{}, nil, false
+	}
+	return p.renamed(n, arithmetic.Blank{Den: den}, append(c.spans, Span{Start: t.start, End: t.end})), nil, true
+}
+
+// renamed asks for another name of a number. The fraction that a decimal is written
+// as, tenths for 0.3, is its fraction form.
+func (p *parser) renamed(n arithmetic.Number, b arithmetic.Blank, spans []Span) Reading {
+	if n.Form == arithmetic.Decimal && b.Den == n.Value.Den() {
+		return Reading{Problem: arithmetic.Problem{Kind: arithmetic.FractionForm, Left: n}, Spans: spans[:1]}
+	}
+	return Reading{Problem: arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: b}, Spans: spans}
 }
 
 // inForm is a number that is asked for in another form. A whole number is a sum in

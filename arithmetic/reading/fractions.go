@@ -11,7 +11,7 @@ var (
 	equalOpeners = []string{"fractions equal to", "fractions equivalent to", "fractions that are equal to", "fractions that equal", "fractions are equal to",
 		"fractions are equivalent to", "fractions same as", "fractions are same as", "which fractions are equal to", "which fractions are same as", "which fractions are equivalent to", "equal fractions of", "equal fractions for", "equal fractions to", "equivalent fractions of",
 		"equivalent fractions for", "equivalent fractions to", "equivalent fractions", "equal fractions", "names of", "names for", "other names of",
-		"other names for", "different names for", "all names of", "all names for", "equivalents of", "another name for", "fraction equal to", "fraction equivalent to",
+		"other names for", "different names for", "all names of", "all names for", "equivalents of", "equivalent fraction of", "equivalent fraction for", "equivalent fraction to", "equal fraction for", "equal fraction to", "another name for", "fraction equal to", "fraction equivalent to",
 		"fraction is equal to", "fractions with same value as"}
 	breakOpeners = []string{"break", "break apart", "break up", "take apart", "decompose", "split up"}
 	breakEndings = []string{"apart", "up", "into unit fractions", "into parts", "apart into unit fractions", "in unit fractions"}

@@ -22,7 +22,7 @@ func (p *parser) coinsFor() (Reading, *fault, bool) {
 // The words of change: what comes back from an amount when another is paid.
 var (
 	changeOpeners = []string{"change from", "change out of", "how much change from", "how much change out of", "change for", "make change for", "change due from",
-		"count up from", "change back from", "pay with", "pay", "spend", "change when you pay", "change if you pay", "give change from", "make change from"}
+		"count up from", "change back from", "how much change do you get from", "how much change will you get from", "how much change do you get back from", "how much change is due from", "pay with", "pay", "spend", "change when you pay", "change if you pay", "give change from", "make change from"}
 	changeFor = []string{"for", "if you pay", "when you pay", "after paying", "after spending", "when you spend", "if you spend", "if it costs", "when it costs",
 		"when you buy something for", "for something that costs", "buying something for", "on", "and pay", "for a ticket of"}
 	changeFrom = []string{"from", "out of", "with", "to", "when you pay", "if you pay", "when you pay with", "if you pay with", "paying with"}
@@ -44,6 +44,9 @@ func (p *parser) change() (Reading, *fault, bool) {
 	first, f := p.operand()
 	if f != nil {
 		return back()
+	}
+	if a, ok := first.expr.(arithmetic.Number); ok && a.Form == arithmetic.Money && p.finish() == nil {
+		return Reading{}, changeOfWhat(p, first), true
 	}
 	// Pay $5 for $3.27 gives what is paid with first, and pay $3.27 with $5 last.
 	for _, order := range []struct {

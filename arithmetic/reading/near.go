@@ -145,6 +145,7 @@ func unlike(list []token) bool {
 
 // explained are words for what cannot be read yet.
 var explained = map[string]func(*parser, token) *fault{
+	"trapezoid": otherShape, "rhombus": otherShape, "oval": otherShape, "heart": otherShape, "star": otherShape, "diamond": otherShape, "kite": otherShape, "heptagon": otherShape,
 	"r": remainder, "rem": remainder, "remainder": remainder,
 	"multiple": multipleOf, "divisible": multipleOf, "factor": multipleOf,
 }

@@ -97,6 +97,10 @@ func (s *scanner) cents() *fault {
 func (s *scanner) percent() *fault {
 	mark := s.cut(sign, 1)
 	if last := len(s.out) - 1; last >= 0 {
+		if s.out[last].kind == blank { // ?%
+			s.out[last].num.Form, s.out[last].end = arithmetic.Percent, mark.end
+			return nil
+		}
 		if n, ok := hundredths(s.out[last]); ok {
 			n.end = mark.end
 			s.out[last] = n

@@ -28,6 +28,7 @@ type piece struct {
 	signText   string // of an operation: how its sign was written
 	unit       int64  // of a count of tens, hundreds and so on, on its own: what one is worth
 	count      int64  // and how many there are; of a blank 0
+	percent    bool   // of a blank: ?%
 }
 
 // at is the token n places on; the end stands behind the last.
@@ -118,6 +119,11 @@ func (p *parser) join(left piece, s infix, right piece, sign int) (piece, *fault
 	if out.unknowns > 1 {
 		return out, twoUnknowns(p, right)
 	}
+	for _, c := range []piece{left, right} {
+		if c.percent {
+			return out, percentInside(p, token{start: c.start, end: c.end})
+		}
+	}
 	if left.unit > 0 && !isPlace(left.unit) { // five sevens and two sevens are products
 		left = left.multiplied()
 	}
@@ -142,7 +148,12 @@ func (p *parser) operand() (piece, *fault) {
 		return p.numeral(t)
 	case blank:
 		p.i++
-		return p.unknown(t), nil
+		c := p.unknown(t)
+		if c.percent = t.num.Form == arithmetic.Percent; !c.percent && p.longestOf(percents) > 0 {
+			c.percent = true
+			p.any(percents)
+		}
+		return c, nil
 	case blankPart:
 		return piece{}, blankInside(p, t)
 	case open:
@@ -216,6 +227,9 @@ func (p *parser) numeral(t token) (piece, *fault) {
 			t, t.end = h, p.at(n-1).end
 			p.i += n
 		}
+	}
+	if t.num.Form == arithmetic.Whole && (p.at(0).text == "whole" || p.at(0).text == "wholes") && p.at(0).kind == word { // 1 whole − 3/8
+		p.i++
 	}
 	if v, whole := t.num.Int64(); whole && t.num.Form == arithmetic.Whole && t.kind == number && p.match("dozen") > 0 && v <= MaxWhole/dozen {
 		t.num, t.end = arithmetic.Int(v*dozen), p.at(0).end // 2 dozen

@@ -194,6 +194,16 @@ func (p *parser) missing(left, right piece, rel arithmetic.Relation) (Reading, *
 	if rel != arithmetic.Equal {
 		return Reading{}, unknownInequality(p, left, right)
 	}
+	if left.percent || right.percent {
+		if right.percent {
+			left, right = right, left
+		}
+		n, ok := right.expr.(arithmetic.Number)
+		if !ok {
+			return Reading{}, percentInside(p, token{start: left.start, end: left.end})
+		}
+		return p.inForm(arithmetic.PercentForm, right, n)
+	}
 	if _, bare := right.expr.(arithmetic.Unknown); bare {
 		return p.alone(left)
 	}

@@ -145,6 +145,11 @@ func (p *parser) askedFor() (Reading, *fault, bool) {
 // multiples of it are listed.
 func (p *parser) about(kind arithmetic.Kind, c piece, terms int) (Reading, *fault) {
 	n := c.expr.(arithmetic.Number)
+	if kind == arithmetic.WaysToMake && (n.Form == arithmetic.Common || n.Form == arithmetic.Mixed) {
+		return p.inForm(arithmetic.AsSum, c, n)
+	} else if kind == arithmetic.WaysToMake && n.Form == arithmetic.Money {
+		return Reading{}, waysToPay(p, c, n)
+	}
 	written := kind == arithmetic.ExpandedForm || kind == arithmetic.InWords
 	if n.Form != arithmetic.Whole && !(written && n.Form == arithmetic.Decimal) || n.Value.Sign() == 0 && (kind == arithmetic.Multiples || kind == arithmetic.Primality) {
 		return Reading{}, notWhole(p, kind, c)

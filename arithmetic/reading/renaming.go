@@ -23,7 +23,7 @@ func (p *parser) renaming(left, right piece, rel arithmetic.Relation) (Reading, 
 	}
 	b := p.tokenAt(part.start).part
 	b.First = first
-	r := Reading{Problem: arithmetic.Problem{Kind: arithmetic.Renaming, Left: n, Blank: b}, Spans: append(known.spans, part.spans...)}
+	r := p.renamed(n, b, append(known.spans, part.spans...))
 	division := arithmetic.Operation{Op: arithmetic.Divide, Left: arithmetic.Unknown{}, Right: arithmetic.Unknown{}}
 	if b.Num != 0 {
 		division.Left = arithmetic.Int(b.Num)

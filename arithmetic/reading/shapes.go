@@ -9,13 +9,13 @@ import (
 // shapes are the names of the shapes of which a part is shown.
 var shapes = map[string]arithmetic.Shape{
 	"circle": arithmetic.Circle, "disc": arithmetic.Circle, "disk": arithmetic.Circle, "pizza": arithmetic.Circle, "pie": arithmetic.Circle,
-	"square": arithmetic.Square, "rectangle": arithmetic.Rectangle, "oblong": arithmetic.Rectangle, "triangle": arithmetic.Triangle,
+	"square": arithmetic.Square, "rectangle": arithmetic.Rectangle, "oblong": arithmetic.Rectangle, "strip": arithmetic.Rectangle, "bar": arithmetic.Rectangle, "triangle": arithmetic.Triangle,
 	"pentagon": arithmetic.Pentagon, "hexagon": arithmetic.Hexagon, "octagon": arithmetic.Octagon,
 }
 
 var (
 	shapeAdjectives = []string{"one", "whole", "regular", "equilateral"}
-	shadedWords     = []string{"shaded", "colored", "coloured", "filled", "filled in", "shaded in", "with", "where", "that is", "is", "has"}
+	shadedWords     = []string{"shaded", "colored", "coloured", "filled", "filled in", "shaded in", "with", "where", "that is", "is", "has", "shade", "color", "shade in", "color in"}
 )
 
 // shapeFollows reports whether the name of a shape stands n tokens on.
@@ -44,6 +44,7 @@ func (p *parser) shape() (arithmetic.Shape, bool) {
 // shaped reads the end of 3/4 of a circle, half a hexagon and 3/4 as a circle.
 func (p *parser) shaped(c piece) (Reading, *fault, bool) {
 	here := p.i
+	p.any([]string{"parts", "equal parts"}) // 3 out of 4 equal parts
 	p.any([]string{"of", "as", "in", "on"})
 	shape, ok := p.shape()
 	if !ok || c.unknowns > 0 || c.isOperation() {

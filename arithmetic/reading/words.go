@@ -169,7 +169,7 @@ var forms = func() map[string]arithmetic.Kind {
 		arithmetic.SimplestForm: {"simplest form", "simplest terms", "lowest terms", "simplest way", "fewest parts"},
 		arithmetic.DecimalForm:  {"decimal", "decimal number", "decimal form", "decimal fraction", "decimals"},
 		arithmetic.PercentForm:  {"percent", "percentage", "per cent", "percents", "percent form"},
-		arithmetic.AsSum: {"sum", "sum of unit fractions", "sum of fractions", "unit fractions", "addition", "sum in different ways",
+		arithmetic.AsSum: {"sum", "sum of unit fractions", "sum of fractions", "sum of two fractions", "sum of three fractions", "unit fractions", "addition", "sum in different ways",
 			"sums", "different sums"},
 		arithmetic.Coins: {"coins", "fewest coins", "few coins", "coins and bills", "coins and notes", "coins and dollars", "bills and coins",
 			"dollars and coins", "fewest coins and bills"},
