@@ -145,6 +145,28 @@ func rowOf(p Problem) (row HopRow, w Working, err error) {
 // other, as far as the third number on which both land, or only to the first where
 // that takes more hops than most (CCSS 6.NS.B.4). The answer always has three.
 func MeetOnLines(p Problem, most int64) (Working, error) {
+	return meet(p, func(rows [2]HopRow, at []int64) []int64 {
+		if at[2]/min(rows[0].By, rows[1].By) > most {
+			return at[:1]
+		}
+		return at
+	})
+}
+
+// MeetOnChart is [MeetOnLines] on a chart that ends with a number: as far as the
+// last of the three that is on it. Its error is [ErrOverflow] where none is.
+func MeetOnChart(p Problem, last int64) (Working, error) {
+	return meet(p, func(_ [2]HopRow, at []int64) []int64 {
+		for len(at) > 0 && at[len(at)-1] > last {
+			at = at[:len(at)-1]
+		}
+		return at
+	})
+}
+
+// meet works [CommonMultiples] by two rows from 0. shown chooses how many of the
+// first three meetings are reached.
+func meet(p Problem, shown func(rows [2]HopRow, at []int64) []int64) (Working, error) {
 	a, okA := wholeNumber(p.Left)
 	b, okB := wholeNumber(p.Right)
 	if p.Kind != CommonMultiples || !okA || !okB || a == 0 || b == 0 {
@@ -155,7 +177,6 @@ func MeetOnLines(p Problem, most int64) (Working, error) {
 	}
 	rows := [2]HopRow{{By: a}, {By: b, Line: 1}}
 	w := Working{Problem: p}
-	met := Meet{}
 	// The rows go on in turns, whichever is behind, until they have met three times.
 	for at := [2]int64{a, b}; len(w.Answer.List) < 3; {
 		if at[0] == at[1] {
@@ -168,9 +189,9 @@ func MeetOnLines(p Problem, most int64) (Working, error) {
 			at[1] += b
 		}
 	}
-	met.At = w.Answer.List
-	if met.At[2]/min(a, b) > most {
-		met.At = met.At[:1]
+	met := Meet{At: shown(rows, w.Answer.List)}
+	if len(met.At) == 0 {
+		return Working{}, ErrOverflow
 	}
 	last := met.At[len(met.At)-1]
 	for i := range rows {

@@ -40,6 +40,7 @@ var readings = map[string]readers{
 	"hundredths-square": {readSquares, stepsOfSquares, true},
 	"fraction-circle":   {readDiscs, stepsOfDiscs, true},
 	"function-table":    {readTable, stepsOfTable, false},
+	"hundred-chart":     {readChart, stepsOfChart, false},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

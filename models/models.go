@@ -13,6 +13,7 @@ import (
 	"modeler/models/bars"
 	"modeler/models/blocks"
 	"modeler/models/bond"
+	"modeler/models/chart"
 	"modeler/models/cubes"
 	"modeler/models/diagram"
 	"modeler/models/discs"
@@ -46,6 +47,7 @@ var All = []*Model{
 	groups.Model,
 	bond.Model,
 	discs.Model,
+	chart.Model,
 	table.Model,
 	hundredths.Model,
 }

@@ -12,9 +12,9 @@ import (
 //
 //	  in                     out
 //	+-----+                +-----+
-//	|  1  | ---  × 3  ---> |  3  |
+//	|  1  |  × 3  -------> |  3  |
 //	+-----+                +-----+
-//	|  2  | ---  × 3  ---> |  ?  |
+//	|  2  |  × 3  -------> |  ?  |
 func tellRule(w arithmetic.Working) telling.Telling {
 	in, out := column{64, 208}, column{528, 208}
 	say := w.Moves[0].(arithmetic.SayRule)
@@ -53,11 +53,10 @@ func tellRule(w arithmetic.Working) telling.Telling {
 func through(in, out column, r arithmetic.FillRow) []scene.Item {
 	const air = 12 // from a cell or the words to the stroke
 	from, to, y := in.x+in.w+air, out.x-air, rowY(r.Row)
-	rule := scene.Text{X: (from + to) / 2, Y: y, Size: scene.Middle, Runs: ruleText(r.Op.String(), r.By).Runs()}
+	rule := scene.Text{X: from, Y: y, Anchor: scene.Left, Size: scene.Middle, Runs: ruleText(r.Op.String(), r.By).Runs()}
 	b := rule.Box()
 	return []scene.Item{
 		{Shape: rule, Role: scene.Ink},
-		{Shape: scene.Line{X1: from, Y1: y, X2: b.X - air, Y2: y}, Role: scene.Note},
 		{Shape: scene.Line{X1: b.Right() + air, Y1: y, X2: to - headLong, Y2: y}, Role: scene.Note},
 		rightHead(scene.Note, to, y),
 	}

@@ -64,3 +64,6 @@ func (s *Story) Whole() *scene.Scene {
 	}
 	return p
 }
+
+// Join draws everything of another story, after what there is.
+func (s *Story) Join(other *Story) { s.marks = append(s.marks, other.marks...) }
