@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strconv"
 
+	"modeler/models/words"
 	"modeler/svg"
 )
 
@@ -15,6 +16,7 @@ type choices struct {
 	Hidden bool   // without the answers, for the child
 	Ink    bool   // in black on white
 	Europe bool   // written as in much of Europe
+	Words  words.Wording
 }
 
 // inks are the values of the page's parameter theme. Dark is for the reader's screen
@@ -50,6 +52,9 @@ func readChoices(q query) (c choices, err error) {
 	c.Hidden = one("answer", []string{"shown", "hidden"})
 	c.Ink = one("theme", inks)
 	c.Europe = one("writing", Writings)
+	if c.Words, e = ReadWording(q["words"]); e != nil {
+		keep(e)
+	}
 	return c, err
 }
 
@@ -68,7 +73,7 @@ func (c choices) url(problem string) string {
 	if c.Europe {
 		u += "&writing=europe"
 	}
-	return u
+	return u + inWords(c.Words)
 }
 
 // at is the same with another move alone; 0 is all of them.
@@ -78,11 +83,11 @@ func (c choices) at(step int) choices {
 }
 
 // kept are the choices that go along to another problem: how things are written.
-func (c choices) kept() choices { return choices{Europe: c.Europe} }
+func (c choices) kept() choices { return choices{Europe: c.Europe, Words: c.Words} }
 
 // picture is how the pictures of the page are drawn.
 func (c choices) picture(problem string) Picture {
-	p := Picture{Problem: problem, Model: c.Model, Hidden: c.Hidden}
+	p := Picture{Problem: problem, Model: c.Model, Hidden: c.Hidden, Words: c.Words}
 	if c.Ink {
 		p.Theme = svg.Named("ink")
 	}

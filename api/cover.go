@@ -35,16 +35,17 @@ type kind struct {
 
 // newCover sorts the examples of every model under their topics and kinds, each
 // problem once.
-func newCover(style string) cover {
+func newCover(style string, w words.Wording) cover {
+	linkTo := choices{Words: w}.link
 	c := cover{head: head{
 		Title: "modeler: a lesson for any problem, told three times",
 		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
-		Style: style, Skip: "the examples", Label: "Your problem", W: words.Pages,
+		Style: style, Skip: "the examples", Label: "Your problem", W: pageWords(w), Words: w,
 	}}
 	for _, t := range words.Topics {
-		one := topic{Title: t.Title, Text: t.Story, Story: linkTo(t.Problem, "")}
+		one := topic{Title: t.Title, Text: w.Text(t.Story), Story: linkTo(t.Problem)}
 		if l, err := models.Teach(t.Problem, ""); err == nil {
-			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true}, l.Whole, false)
+			one.Picture = show(Picture{Problem: l.Problem.String(), Hidden: true, Words: w}, l.Worded(w).Whole, false)
 		}
 		c.Topics = append(c.Topics, one)
 	}
@@ -56,32 +57,32 @@ func newCover(style string) cover {
 				continue
 			}
 			seen[read.Problem.String()] = true
-			c.Topics[words.TopicOf(read.Problem)].add(read.Problem)
+			c.Topics[words.TopicOf(read.Problem)].add(read.Problem, linkTo)
 		}
 	}
 	for i := range c.Topics {
 		c.Topics[i].choose()
 	}
 	if l, err := models.Teach("2/3 < 3/4", ""); err == nil {
-		c.Front, c.FrontURL = show(Picture{Problem: l.Problem.String()}, l.Whole, false), lessonURL("/lesson", l.Problem.String(), "")
+		c.Front, c.FrontURL = show(Picture{Problem: l.Problem.String(), Words: w}, l.Worded(w).Whole, false), linkTo(l.Problem.String()).URL
 	}
 	for _, text := range []string{"402 - 178", "7 x 8", "3/4 = 6/8"} {
 		if read, err := reading.Read(text); err == nil {
-			c.Such = append(c.Such, linkTo(read.Problem.String(), ""))
+			c.Such = append(c.Such, linkTo(read.Problem.String()))
 		}
 	}
 	return c
 }
 
 // add puts a problem under its kind.
-func (t *topic) add(p arithmetic.Problem) {
+func (t *topic) add(p arithmetic.Problem, linkTo func(string) link) {
 	title := words.KindTitle(p.Kind)
 	at := slices.IndexFunc(t.Kinds, func(k kind) bool { return k.Title == title })
 	if at < 0 {
 		at = len(t.Kinds)
 		t.Kinds = append(t.Kinds, kind{Title: title})
 	}
-	t.Kinds[at].Examples = append(t.Kinds[at].Examples, linkTo(p.String(), ""))
+	t.Kinds[at].Examples = append(t.Kinds[at].Examples, linkTo(p.String()))
 }
 
 // choose takes a few examples to show at once, the first of every kind before the
@@ -103,5 +104,10 @@ func (t *topic) choose() {
 
 // ask serves /.
 func (s *site) ask(w http.ResponseWriter, r *http.Request) {
-	render(w, r, "ask.html", s.cover, http.StatusOK, page)
+	wording, err := ReadWording(readQuery(r.URL.RawQuery)["words"])
+	if err != nil {
+		s.fault(w, r, troubled(err), "", "", "/lesson")
+		return
+	}
+	render(w, r, "ask.html", s.covers[wording], http.StatusOK, page)
 }

@@ -68,13 +68,19 @@ type Writing struct {
 // NewDocument writes a lesson as data. model is the name that was asked for, ""
 // when none was; the pictures' URLs ask for the same.
 func NewDocument(l models.Lesson, model string) Document {
-	p := Picture{Problem: l.Problem.String(), Model: model}
+	return NewDocumentIn(l, model, words.American)
+}
+
+// NewDocumentIn does so in a wording.
+func NewDocumentIn(l models.Lesson, model string, w words.Wording) Document {
+	l = l.Worded(w)
+	p := Picture{Problem: l.Problem.String(), Model: model, Words: w}
 	d := Document{
 		Problem:     printable(l.Text),
 		Written:     l.Problem.String(),
-		Reading:     words.ReadBack(l.Problem),
+		Reading:     w.Text(words.ReadBack(l.Problem)),
 		Kind:        l.Problem.Kind,
-		Answer:      words.Answer(l.Problem, l.Answer),
+		Answer:      w.Text(words.Answer(l.Problem, l.Answer)),
 		Why:         l.Why.String(),
 		Model:       l.Model.Name,
 		OtherModels: []string{},
@@ -87,7 +93,7 @@ func NewDocument(l models.Lesson, model string) Document {
 		d.Verdict = &l.Answer.True
 	}
 	for _, other := range l.Also {
-		d.Also = append(d.Also, OtherReading{words.ReadBack(other), other.String()})
+		d.Also = append(d.Also, OtherReading{w.Text(words.ReadBack(other)), other.String()})
 	}
 	for _, m := range l.Others() {
 		d.OtherModels = append(d.OtherModels, m.Name)
@@ -126,7 +132,7 @@ func (s *Service) lesson(w http.ResponseWriter, r *http.Request) {
 	q, err := given(r)
 	var a *answer
 	// The document has the problem as it was given, so it is kept as that.
-	key := "lesson\n" + q["model"] + "\n" + q["problem"]
+	key := "lesson\n" + q["model"] + "\n" + q["words"] + "\n" + q["problem"]
 	if err == nil {
 		a, err = s.store.get(key, func() (*answer, error) { return lessonAnswer(q) })
 	}
@@ -142,17 +148,22 @@ func lessonAnswer(q query) (*answer, error) {
 	if err != nil {
 		return nil, err
 	}
+	w, err := ReadWording(q["words"])
+	if err != nil {
+		return nil, err
+	}
 	l, err := models.Teach(q["problem"], model)
 	if err != nil {
 		return nil, err
 	}
-	a := answer{kind: "application/json", body: NewDocument(l, model).JSON(), life: lasting, policy: sealed}
+	a := answer{kind: "application/json", body: NewDocumentIn(l, model, w).JSON(), life: lasting, policy: sealed}
 	// The document has the problem as it was given, and so has its URL; the body
 	// is what is tagged.
 	a.location = "/v1/lesson.json?problem=" + encode(q["problem"])
 	if model != "" {
 		a.location += "&model=" + encode(model)
 	}
+	a.location += inWords(w)
 	a.tag = tagOf(string(a.body))
 	return &a, nil
 }

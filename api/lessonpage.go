@@ -59,7 +59,7 @@ type walk struct {
 }
 
 // views are the addresses of the same lesson looked at in other ways.
-type views struct{ All, One, Cover, Uncover, Color, Ink, Child string }
+type views struct{ All, One, Cover, Uncover, Color, Ink, Child, Britain, America string }
 
 // lesson serves /lesson.
 func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
@@ -80,7 +80,7 @@ func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
 		s.fault(w, r, troubled(err), q["problem"], c.Model, "/lesson")
 		return
 	}
-	view := newLessonPage(l, c)
+	view := newLessonPage(l.Worded(c.Words), c)
 	view.Style, view.Scripts = s.sheet.url, []string{s.keys.url, s.stepping.url, s.copying.url}
 	root := s.address(r)
 	view.Card = newCard(root, l, c.Model)
@@ -95,11 +95,11 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 	v := lessonPage{
 		head: head{
 			Title: written + " · modeler", Doc: l.Whole.Title.Hidden + " told with the hands, in pictures and in symbols.",
-			Skip: words.Pages.Lesson, Label: words.Pages.Field, Asked: printable(l.Text), W: words.Pages, Ink: c.Ink,
+			Skip: words.Pages.Lesson, Label: words.Pages.Field, Asked: printable(l.Text), W: pageWords(c.Words), Ink: c.Ink, Words: c.Words,
 		},
 		Written: typeset(written),
-		Reading: typeset(words.ReadBack(l.Problem)),
-		Answer:  typeset(words.Answer(l.Problem, l.Answer)),
+		Reading: typeset(c.Words.Text(words.ReadBack(l.Problem))),
+		Answer:  typeset(c.Words.Text(words.Answer(l.Problem, l.Answer))),
 		Why:     phrase(l.Why),
 		Model:   l.Model.Title,
 		Child:   c.Hidden,
@@ -130,7 +130,7 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 		other.Model = m.Name
 		one := other.link(written)
 		one.Title = m.Title
-		one.Picture = show(other.picture(written), m.Tell(l.Problem).Whole, true)
+		one.Picture = show(other.picture(written), models.Worded(m.Tell(l.Problem), c.Words).Whole, true)
 		one.Picture.Alt = "" // the title beside it says what it leads to
 		v.Others = append(v.Others, one)
 	}
@@ -181,6 +181,8 @@ func (v *lessonPage) look(l models.Lesson, c choices) {
 		Color:   url(func(c *choices) { c.Ink = false }),
 		Ink:     url(func(c *choices) { c.Ink, c.Step = true, 0 }),
 		Child:   url(func(c *choices) { c.Hidden, c.Ink, c.Step = true, true, 0 }),
+		Britain: url(func(c *choices) { c.Words = words.British }),
+		America: url(func(c *choices) { c.Words = words.American }),
 	}
 }
 

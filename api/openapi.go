@@ -8,6 +8,7 @@ import (
 	"text/template"
 
 	"modeler/arithmetic/reading"
+	"modeler/models/words"
 )
 
 // openAPI is the description of the service after OpenAPI 3.1, with the names and
@@ -22,7 +23,7 @@ var openAPI = sync.OnceValue(func() []byte {
 	}
 	var b bytes.Buffer
 	err := template.Must(template.ParseFS(web, "web/openapi.json")).Execute(&b, map[string]any{
-		"Models": list(modelNames()), "Themes": list(themeNames()), "MaxText": reading.MaxText,
+		"Models": list(modelNames()), "Themes": list(themeNames()), "Wordings": list(words.Wordings), "MaxText": reading.MaxText,
 		"MinWidth": MinWidth, "MaxWidth": MaxWidth, "MaxScale": MaxScale, "MaxBody": longestBody,
 	})
 	if err != nil {

@@ -23,8 +23,8 @@ var pages = template.Must(template.ParseFS(web, "web/*.html"))
 
 // site serves the page: the ask, the lesson, and what they need.
 type site struct {
-	public string // the service's own address, "" to go by the request
-	cover  cover
+	public string   // the service's own address, "" to go by the request
+	covers [2]cover // by wording
 
 	sheet    *asset // the style sheet
 	spoken   *asset // the script of the child's page
@@ -39,8 +39,10 @@ func newSite(public string) *site {
 		sheet:  newAsset("/style.css", "text/css; charset=utf-8", styleSheet()),
 		spoken: script("claim.js"), stepping: script("lesson.js"), keys: script("ask.js"), copying: script("copy.js"),
 	}
-	s.cover = newCover(s.sheet.url)
-	s.cover.Scripts = []string{s.keys.url}
+	for w := range s.covers {
+		s.covers[w] = newCover(s.sheet.url, words.Wording(w))
+		s.covers[w].Scripts = []string{s.keys.url}
+	}
 	return s
 }
 
@@ -55,6 +57,7 @@ type head struct {
 	Action            string // where the field leads; "" is the lesson
 	Card              *card  // of a lesson: what others show of it
 	Ink               bool   // black on white
+	Words             words.Wording
 	W                 words.Page
 }
 

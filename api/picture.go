@@ -12,6 +12,7 @@ import (
 	"modeler/arithmetic/reading"
 	"modeler/models"
 	"modeler/models/scene"
+	"modeler/models/words"
 	"modeler/svg"
 	"modeler/svg/raster"
 )
@@ -32,6 +33,7 @@ type Picture struct {
 	Width   int        // pixels; 0 is the natural width
 	Scale   int        // times the natural width; 0 is once, and Width goes before it
 	Format  string     // svg, png or txt; "" is svg
+	Words   words.Wording
 }
 
 // MaxScale is the most that a picture is enlarged by its scale.
@@ -82,6 +84,9 @@ func ReadPicture(value func(name string) string) (Picture, error) {
 		p.Step = n
 	}
 	var err error
+	if p.Words, err = ReadWording(value("words")); err != nil {
+		keep(err)
+	}
 	if p.Model, err = readModel(value("model")); err != nil {
 		keep(err)
 	}
@@ -151,7 +156,7 @@ func (p Picture) Draw() ([]byte, error) {
 	if err != nil {
 		return nil, troubled(err)
 	}
-	s, err := p.scene(l)
+	s, err := p.scene(l.Worded(p.Words))
 	if err != nil {
 		return nil, err
 	}
@@ -212,6 +217,7 @@ func (p Picture) URL() string {
 	if p.Hidden {
 		u += "&answer=hidden"
 	}
+	u += inWords(p.Words)
 	if format == "txt" {
 		return u
 	}

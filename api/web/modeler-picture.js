@@ -3,7 +3,7 @@
 // from where this script does. The words of the picture become its alternative
 // text, and it is dark where the reader's screen is, unless a theme is set.
 const home = new URL(".", import.meta.url);
-const parameters = ["problem", "model", "step", "answer", "theme"];
+const parameters = ["problem", "model", "step", "answer", "theme", "words"];
 
 class ModelerPicture extends HTMLElement {
   static observedAttributes = parameters;

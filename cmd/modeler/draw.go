@@ -26,6 +26,7 @@ var drawCommand = command{
 		fs.String("theme", "", "draw in this `theme`: "+strings.Join(themes, ", "))
 		fs.String("width", "", fmt.Sprintf("draw this many `pixels` wide, %d to %d", api.MinWidth, api.MaxWidth))
 		fs.String("answer", "", "`shown` or hidden")
+		wordsFlag(fs)
 	},
 	run: draw,
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"modeler/models"
+	"modeler/models/words"
 )
 
 var helpCommand = command{
@@ -79,6 +80,11 @@ func (c command) help() string {
 		b.WriteString("\n" + fs.FlagUsagesWrapped(80))
 	}
 	return b.String()
+}
+
+// wordsFlag is the flag that picks how numbers and parts are named.
+func wordsFlag(fs *pflag.FlagSet) {
+	fs.String("words", "", "name numbers and parts in these `words`: "+strings.Join(words.Wordings, ", "))
 }
 
 // modelFlag is the flag that picks a model.

@@ -21,6 +21,7 @@ var lessonCommand = command{
 	flags: func(fs *pflag.FlagSet) {
 		modelFlag(fs)
 		fs.String("writing", "", "write calculations as this `writing` does: "+strings.Join(api.Writings, ", "))
+		wordsFlag(fs)
 		fs.Bool("json", false, "print it as data, as /v1/lesson.json serves it")
 	},
 	run: lesson,
@@ -45,9 +46,9 @@ func lesson(c call) int {
 		return complain(c.errors, err)
 	}
 	if c.value("json") == "true" {
-		_, err = c.out.Write(api.NewDocument(l, p.Model).JSON())
+		_, err = c.out.Write(api.NewDocumentIn(l, p.Model, p.Words).JSON())
 	} else {
-		_, err = fmt.Fprint(c.out, tell(l, europe))
+		_, err = fmt.Fprint(c.out, tell(l.Worded(p.Words), europe, p.Words))
 	}
 	if err != nil {
 		return failed
@@ -70,11 +71,11 @@ func lesson(c call) int {
 //	       − 1 7 8
 //
 //	   Picture: ...
-func tell(l models.Lesson, europe bool) string {
+func tell(l models.Lesson, europe bool, w words.Wording) string {
 	var b strings.Builder
 	problem := l.Problem.String()
 	b.WriteString(problem + "\n")
-	wrap(&b, "", words.ReadBack(l.Problem))
+	wrap(&b, "", w.Text(words.ReadBack(l.Problem)))
 	for _, other := range l.Also {
 		wrap(&b, "It can also be read as: ", other.String())
 	}
@@ -106,7 +107,7 @@ func tell(l models.Lesson, europe bool) string {
 	}
 	wrap(&b, "The whole picture: ", l.Whole.Desc.Shown)
 	b.WriteString("\n")
-	wrap(&b, "Answer: ", words.Answer(l.Problem, l.Answer))
+	wrap(&b, "Answer: ", w.Text(words.Answer(l.Problem, l.Answer)))
 	if why := l.Why.String(); why != "" {
 		wrap(&b, "", why)
 	}

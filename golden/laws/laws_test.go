@@ -11,6 +11,7 @@ import (
 	"modeler/arithmetic"
 	"modeler/arithmetic/reading"
 	"modeler/models"
+	"modeler/models/words"
 )
 
 var (
@@ -42,6 +43,38 @@ func TestEveryExampleKeepsTheLaws(t *testing.T) {
 				t.Error(err)
 			}
 		}
+	}
+}
+
+// In British words every picture keeps the laws too: longer words have room.
+func TestBritishWordsKeepTheLaws(t *testing.T) {
+	changed := 0
+	for _, m := range models.All {
+		for _, example := range m.Examples {
+			r, err := reading.Read(example)
+			if err != nil {
+				t.Fatal(err)
+			}
+			l, err := Tell(m, r.Problem)
+			if err != nil {
+				t.Error(err)
+				continue
+			}
+			us := l.Whole.Desc.Shown
+			l.Telling = models.Worded(l.Telling, words.British)
+			if l.Whole.Desc.Shown != us {
+				changed++
+			}
+			if l.Problem.Kind == arithmetic.InWords {
+				continue // its answer is a name, and the truth has the one of the United States
+			}
+			for _, err := range Check(&l) {
+				t.Errorf("in British words: %v", err)
+			}
+		}
+	}
+	if changed == 0 {
+		t.Error("no words are other words")
 	}
 }
 
