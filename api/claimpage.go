@@ -28,7 +28,7 @@ type claimPage struct {
 	Aloud        string
 	Again, Whole string // to think again; the whole lesson
 	Such         []link // of the page without a claim: claims to look at
-	Words        claimWords
+	C            claimWords
 }
 
 type choice struct {
@@ -62,8 +62,12 @@ var thoughts = map[string]arithmetic.Relation{"first": arithmetic.Greater, "same
 // claim serves /claim.
 func (s *site) claim(w http.ResponseWriter, r *http.Request) {
 	q, err := readRequest(r)
+	wording, werr := ReadWording(q["words"])
+	if err == nil {
+		err = werr
+	}
 	if err == nil && q["problem"] == "" {
-		render(w, r, "claim.html", s.claimStart(), http.StatusOK, page)
+		render(w, r, "claim.html", s.claimStart(wording), http.StatusOK, page)
 		return
 	}
 	think := word(q["think"])
@@ -89,22 +93,22 @@ func (s *site) claim(w http.ResponseWriter, r *http.Request) {
 		s.fault(w, r, troubled(err), q["problem"], "", "/claim")
 		return
 	}
-	view := newClaimPage(l, think, at)
+	view := newClaimPage(l.Worded(wording), think, at, wording)
 	view.Style, view.Scripts = s.sheet.url, []string{s.spoken.url}
 	render(w, r, "claim.html", view, http.StatusOK, page)
 }
 
-func (s *site) claimStart() claimPage {
+func (s *site) claimStart(w words.Wording) claimPage {
 	v := claimPage{
 		head: head{
 			Title: words.ClaimHeading + " · modeler", Doc: "Say what you think of two amounts, and see for yourself.",
-			Style: s.sheet.url, Scripts: []string{s.keys.url, s.spoken.url}, Skip: "the claim", Label: words.ClaimMake, Action: "/claim", W: words.Pages,
+			Style: s.sheet.url, Scripts: []string{s.keys.url, s.spoken.url}, Skip: "the claim", Label: words.ClaimMake, Action: "/claim", W: pageWords(w), Words: w,
 		},
-		Words: claimSays,
+		C: claimSays,
 	}
 	for _, text := range claimsToTry {
 		if read, err := models.Read(text); err == nil {
-			v.Such = append(v.Such, claimLink(read.Problem.String()))
+			v.Such = append(v.Such, claimLink(read.Problem.String(), w))
 		}
 	}
 	return v
@@ -125,7 +129,7 @@ func notAClaim(l models.Lesson) *Trouble {
 	}}
 }
 
-func claimURL(problem, think string, look int) string {
+func claimURL(problem, think string, look int, w words.Wording) string {
 	u := lessonURL("/claim", problem, "")
 	if think != "" {
 		u += "&think=" + think
@@ -133,57 +137,58 @@ func claimURL(problem, think string, look int) string {
 	if look > 0 {
 		u += "&look=" + strconv.Itoa(look)
 	}
-	return u
+	return u + inWords(w)
 }
 
-func claimLink(problem string) link {
-	return link{Text: problem, URL: claimURL(problem, "", 0), Pieces: typeset(problem)}
+func claimLink(problem string, w words.Wording) link {
+	return link{Text: problem, URL: claimURL(problem, "", 0, w), Pieces: typeset(problem)}
 }
 
-func newClaimPage(l models.Lesson, think string, at int) claimPage {
+func newClaimPage(l models.Lesson, think string, at int, w words.Wording) claimPage {
 	p := l.Problem
 	written := p.String()
+	aloud := func(text string) string { return w.Text(words.Aloud(text)) }
 	v := claimPage{
 		head: head{
 			Title: written + " · modeler", Doc: words.Asked(p) + " Say what you think, and see for yourself.",
-			Skip: "the claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim", W: words.Pages,
+			Skip: "the claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim", W: pageWords(w), Words: w,
 		},
 		Left: typeset(p.Left.String()), Right: typeset(p.Right.String()), Sign: p.Rel.String(),
-		Asks: think == "", Words: claimSays, Whole: lessonURL("/lesson", written, ""), Again: claimURL(written, "", 0),
+		Asks: think == "", C: claimSays, Whole: choices{Words: w}.url(written), Again: claimURL(written, "", 0, w),
 	}
 	if v.Sign == "" {
 		v.Sign = "?"
 	}
 	if v.Asks {
 		choices := words.ClaimChoices(p)
-		v.Aloud = words.Aloud(words.Asked(p)) + " " + words.ClaimThink
+		v.Aloud = aloud(words.Asked(p)) + " " + words.ClaimThink
 		for i, name := range []string{"first", "same", "second"} {
-			v.Choices = append(v.Choices, choice{[]string{scene.First.String(), "same", scene.Second.String()}[i], phrase(choices[i]), claimURL(written, name, 1)})
-			v.Aloud += " " + words.Aloud(choices[i].String()) + "."
+			v.Choices = append(v.Choices, choice{[]string{scene.First.String(), "same", scene.Second.String()}[i], phrase(choices[i]), claimURL(written, name, 1, w)})
+			v.Aloud += " " + aloud(choices[i].String()) + "."
 		}
 		return v
 	}
 	v.At, v.Last = at, len(l.Steps)+1
 	v.Thought = phrase(words.ClaimThought(p, thoughts[think]))
 	if at > 1 {
-		v.Back = claimURL(written, think, at-1)
+		v.Back = claimURL(written, think, at-1, w)
 	}
-	picture := Picture{Problem: written, Step: at}
+	picture := Picture{Problem: written, Step: at, Words: w}
 	if at == v.Last {
 		picture.Step = 0
 		v.Picture = show(picture, l.Whole, false)
-		v.End = claimEnding(l, thoughts[think])
-		v.Aloud = words.Aloud(words.ClaimStands(p, l.Answer) + " " + l.Why.String() + " " + words.ClaimApart(p, l.Answer))
+		v.End = claimEnding(l, thoughts[think], w)
+		v.Aloud = aloud(words.ClaimStands(p, l.Answer) + " " + l.Why.String() + " " + words.ClaimApart(p, l.Answer))
 		return v
 	}
 	step := l.Steps[at-1]
-	v.On = claimURL(written, think, at+1)
+	v.On = claimURL(written, think, at+1, w)
 	v.Picture, v.Sentence = show(picture, step.Scene, false), phrase(step.Hands)
-	v.Aloud = words.Aloud(step.Hands.String())
+	v.Aloud = aloud(step.Hands.String())
 	return v
 }
 
-func claimEnding(l models.Lesson, think arithmetic.Relation) *claimEnd {
+func claimEnding(l models.Lesson, think arithmetic.Relation, w words.Wording) *claimEnd {
 	p, a := l.Problem, l.Answer
 	end := &claimEnd{
 		Stands: typeset(words.ClaimStands(p, a)), Why: phrase(l.Why), Apart: typeset(words.ClaimApart(p, a)),
@@ -195,7 +200,7 @@ func claimEnding(l models.Lesson, think arithmetic.Relation) *claimEnd {
 	}
 	for _, truth := range truths {
 		if _, err := models.Teach(truth.String(), ""); err == nil && truth.String() != p.String() {
-			end.True = append(end.True, claimLink(truth.String()))
+			end.True = append(end.True, claimLink(truth.String(), w))
 		}
 	}
 	return end

@@ -108,7 +108,7 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 		v.Verdict = strconv.FormatBool(l.Answer.True)
 	}
 	if l.Problem.Kind == arithmetic.Claim || l.Problem.Kind == arithmetic.Comparison {
-		v.Claim = claimURL(written, "", 0)
+		v.Claim = claimURL(written, "", 0, c.Words)
 	}
 	for _, other := range l.Also {
 		v.Also = append(v.Also, c.kept().link(other.String()))

@@ -43,6 +43,10 @@ func TestBritishWordsStandEverywhere(t *testing.T) {
 	if strings.Contains(data, "fourth") || !strings.Contains(data, "&words=british") {
 		t.Error("the data has fourths, or pictures in other words")
 	}
+	claim := html.UnescapeString(get(t, "/claim?problem=3/4=5/8&think=same&look=2&words=british"))
+	if at := nextLink.FindStringSubmatch(claim); at == nil || !strings.HasSuffix(at[1], "&look=3&words=british") || !strings.Contains(claim, "step=2&words=british") {
+		t.Error("the child's page loses the wording")
+	}
 	if resp := ask(t, "GET", "/v1/picture.svg?problem=3/4&words=english&errors=status"); resp.StatusCode != 400 {
 		t.Errorf("words=english: status %d", resp.StatusCode)
 	}
