@@ -46,8 +46,25 @@ func nearParts(p Problem) []Problem {
 			near = append(near, q)
 		}
 	case Show, FractionForm:
+		if full := 100 * Power10(n.Places); ok && n.Form == Percent && n.Value.Num() > full {
+			near = append(near, with(InPercent(max(n.Value.Num()%full, full/100), n.Places)), with(InPercent(150, 0)))
+		}
 		if ok && n.Form == Percent {
 			near = append(near, with(Frac(n.Value)), with(Frac(n.Value.Simplest())))
+		}
+	case Rounding:
+		if ok && p.Places > 0 { // to a place that it has, or to a whole one
+			for _, places := range []int{p.Places, 1, 0} {
+				q := p
+				if q.Places = places; places == 0 {
+					q.To = 1
+				}
+				near = append(near, q)
+				if n.Form == Decimal && n.Places > 3 {
+					q.Left = InPlaces(n.Value.Num()/Power10(n.Places-3), 3)
+					near = append(near, q)
+				}
+			}
 		}
 	case Claim, Comparison, Addition, Subtraction:
 		if q, changed := inFractions(p); changed {

@@ -147,7 +147,7 @@ func harderDivision(a, b Number) (Number, Number) {
 	switch {
 	case a.Form != Whole || b.Form != Whole:
 		return harder(a), b
-	case y > 2 && x%y == 0: // now with something left over
+	case y > 2 && x > 0 && x%y == 0: // now with something left over
 		return Int(x + 2), b
 	}
 	return Int(x + y), b

@@ -116,3 +116,63 @@ func fractionToken(t token, n, den int64, end int) token {
 	t.num = arithmetic.Frac(fraction.Must(n, den))
 	return t
 }
+
+// numeral makes a piece of a number, the names of its parts that may follow it
+// included: 3 fourths, 2 and 3/4.
+func (p *parser) numeral(t token) (piece, *fault) {
+	if p.isPlural(p.at(0)) {
+		p.i++
+	}
+	if den, ok := partNames[p.at(0).text]; ok && p.at(0).kind == word && t.num.Form == arithmetic.Whole {
+		n, _ := t.num.Int64()
+		t = fractionToken(t, n, den, p.at(0).end)
+		p.i++
+	}
+	if amount, n := p.amountOfMoney(t); n > 0 { // 2 dollars and 45 cents
+		if t.num.Form != arithmetic.Whole {
+			return piece{}, partOfDollar(p, t)
+		}
+		t, t.end = amount, p.at(n-1).end
+		p.i += n
+		return p.counted(t)
+	}
+	if n := p.longestOf(percents); n > 0 { // 62 percent
+		if h, ok := hundredths(t); ok {
+			t, t.end = h, p.at(n-1).end
+			p.i += n
+		}
+	}
+	if t.num.Form == arithmetic.Whole && (p.at(0).text == "whole" || p.at(0).text == "wholes") && p.at(0).kind == word { // 1 whole − 3/8
+		p.i++
+	}
+	if v, whole := t.num.Int64(); whole && t.num.Form == arithmetic.Whole && t.kind == number && p.match("dozen") > 0 && v <= MaxWhole/dozen {
+		t.num, t.end = arithmetic.Int(v*dozen), p.at(0).end // 2 dozen
+		p.i++
+	}
+	if !p.listing && p.match("and") == 1 && t.num.Form == arithmetic.Whole {
+		here := p.i
+		p.i++
+		next := p.numberOrWord()
+		if den, ok := partNames[p.at(0).text]; ok && next.kind == number && next.num.Form == arithmetic.Whole {
+			n, _ := next.num.Int64()
+			next = fractionToken(next, n, den, p.at(0).end)
+			p.i++
+		}
+		if isProper(next) {
+			t = mixed(t, next)
+		} else {
+			p.i = here
+		}
+	}
+	if worth, n := p.unitName(t); n > 0 && t.num.Form == arithmetic.Whole && t.kind == number {
+		return p.inUnits(t, worth, n)
+	}
+	return p.counted(t)
+}
+
+func (p *parser) counted(t token) (piece, *fault) {
+	if p.count++; p.count > MaxNumbers {
+		return piece{}, tooMany(p, t)
+	}
+	return piece{expr: t.num, spans: []Span{{Start: t.start, End: t.end}}, start: t.start, end: t.end}, nil
+}

@@ -156,21 +156,6 @@ func (p *parser) rowed(row []token) (Reading, *fault) {
 	return r, f
 }
 
-// partsOfRow is in how many parts a whole is cut, the fewest in which every number of
-// a row can be written.
-func partsOfRow(row []token) (parts int64, ok bool) {
-	parts = 1
-	for _, t := range row {
-		if t.kind == number && (t.num.Form == arithmetic.Common || t.num.Form == arithmetic.Mixed) {
-			var err error
-			if parts, err = fraction.LCM(parts, t.num.Value.Den()); err != nil || parts > MaxParts {
-				return 0, false
-			}
-		}
-	}
-	return parts, true
-}
-
 // runsThrough are the rules that the known numbers of a row follow, adding or
 // taking away before multiplying.
 func runsThrough(known []clause, places []int64) []arithmetic.Run {

@@ -56,58 +56,6 @@ func (p *parser) amount() (t token, n int64, ok bool) {
 	return t, n, true
 }
 
-// evenOdd are the rows that count by two.
-var evenOdd = []string{"even numbers", "odd numbers"}
-
-// evens reads even numbers from 2 to 20, first 5 odd numbers: counting by 2.
-func (p *parser) evens() (Reading, *fault, bool) {
-	var from, to, terms clause
-	p.any(allOf)
-	if n := p.match("first"); n > 0 {
-		p.i += n
-		if t, n, ok := p.amount(); ok {
-			terms = clause{token: t, n: n, given: true}
-		}
-	}
-	even := p.match("even numbers") > 0
-	if !p.any(evenOdd) {
-		return Reading{}, nil, false
-	}
-	for _, c := range []struct {
-		words []string
-		at    *clause
-	}{{append([]string{"between"}, countFrom...), &from}, {append([]string{"and"}, countTo...), &to}} {
-		if _, f := p.clause(c.words, c.at); f != nil {
-			return Reading{}, f, true
-		}
-		if c.at.part != nil {
-			return Reading{}, rowOfWholes(p, c.at.token), true
-		}
-	}
-	if f := p.finish(); f != nil {
-		return Reading{}, f, true
-	}
-	first := int64(1)
-	if even {
-		first = 0
-	}
-	if !from.given {
-		from.n = 2 - first // the first that one counts is 2, or 1
-		if !even {
-			from.n = 1
-		}
-	}
-	from.n += (from.n + first) % 2
-	if !to.given && !terms.given {
-		terms = clause{n: defaultJumps, given: true}
-	}
-	back := to.given && to.n < from.n
-	from.given = true
-	r, f := p.runOf(clause{n: 2, given: true}, from, to, terms, back)
-	r.Spans = nil
-	return r, f, true
-}
-
 // upTo reads how far a row goes.
 func (p *parser) upTo() (clause, bool) {
 	var to clause
@@ -121,33 +69,6 @@ type clause struct {
 	n     int64
 	given bool
 	part  *fraction.Fraction // of a number that is not whole, in place of n
-}
-
-// value is the number of a clause, whole or not.
-func (c clause) value() fraction.Fraction {
-	if c.part != nil {
-		return *c.part
-	}
-	return fraction.Whole(c.n)
-}
-
-// parts reads a fraction or a mixed number: 1/4, fourths, one fourth, 1 1/2.
-func (p *parser) parts() (clause, bool) {
-	here := p.i
-	t := p.numberOrWord()
-	if den, ok := partNames[p.at(0).text]; ok && t.kind == number && t.num.Form == arithmetic.Whole && p.at(0).kind == word { // 3 fourths
-		n, _ := t.num.Int64()
-		t = fractionToken(t, n, den, p.at(0).end)
-		p.i++
-	}
-	if p.isPlural(p.at(0)) {
-		p.i++
-	}
-	if t.kind == number && t.num.Form == arithmetic.Common || t.num.Form == arithmetic.Mixed {
-		return clause{token: t, given: true, part: &t.num.Value}, true
-	}
-	p.i = here
-	return clause{}, false
 }
 
 // clause reads the number behind one of some words; failed says that the words
@@ -272,41 +193,6 @@ func (p *parser) runOf(by, from, to, terms clause, back bool) (Reading, *fault) 
 		return Reading{}, tooManyTerms(p, terms, run)
 	}
 	return p.running(run, terms, []clause{by, from, to})
-}
-
-// inParts makes the numbers of a run counts of parts of which so many make a whole,
-// the fewest in which its step and its first number can be written. A step that is
-// not given is one part.
-func inParts(by, from, to *clause) (parts int64, ok bool) {
-	parts, err := fraction.LCM(by.value().Den(), from.value().Den())
-	if !by.given && err == nil {
-		parts, err = fraction.LCM(parts, to.value().Den())
-		one := fraction.Must(1, max(parts, 1))
-		by.part = &one
-	}
-	if err != nil || parts > MaxParts {
-		return 0, false
-	}
-	for _, c := range []*clause{by, from, to} {
-		v := c.value()
-		n, err := v.Mul(fraction.Whole(parts)) // the last number may lie between two parts
-		if err != nil || n.Num()/n.Den() > MaxWhole {
-			return 0, false
-		}
-		c.n, c.part = n.Num()/n.Den(), &v
-	}
-	return parts, true
-}
-
-// jumpsOf is how many jumps a run has when it is not said: to 2 wholes, or to 1 where
-// the parts are many.
-func jumpsOf(parts, by int64) int64 {
-	for wholes := int64(2); wholes > 0 && parts > 1; wholes-- {
-		if n := wholes * parts / by; n > 1 && n < MaxTerms {
-			return n
-		}
-	}
-	return defaultJumps
 }
 
 // running checks the numbers of a run, of which the clauses gave some.
