@@ -163,7 +163,7 @@ func (p *parser) coinList() (handful, bool) {
 		for p.at(0).kind == separator || p.at(0).text == "+" || p.match("and") == 1 || p.match("plus") == 1 {
 			p.i++
 		}
-		if p.i == here {
+		if p.i == here && p.at(0).kind != number { // a space alone will do, which may have been a plus
 			return h, true
 		}
 	}

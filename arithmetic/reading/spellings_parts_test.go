@@ -99,7 +99,7 @@ var partSpellings = []struct {
 	{change(dollars(5), money(327)), []string{"change from $5 for $3.27", "change from five dollars for $3.27", "change from 5 for $3.27", "spend $3.27 out of $5"}},
 	{one(arithmetic.Coins, money(68)), []string{"$0.68 in coins", "68¢ in coins", "make 68¢ with coins", "68 cents in coins", "make 68¢ with the fewest coins", "fewest coins for 68¢", "which coins make 68¢?"}},
 	{coins(arithmetic.Dime, arithmetic.Dime, arithmetic.Penny, arithmetic.Penny, arithmetic.Penny), []string{"2 dimes and 3 pennies = ? cents", "2 dimes and 3 pennies", "2 dimes + 3 pennies",
-		"two dimes and three pennies", "how much is 2 dimes and 3 pennies?", "how many cents are in 2 dimes and 3 pennies", "what is the value of 2 dimes and 3 pennies"}},
+		"two dimes and three pennies", "2 dimes 3 pennies", "how much is 2 dimes and 3 pennies?", "how many cents are in 2 dimes and 3 pennies", "what is the value of 2 dimes and 3 pennies"}},
 	{coins(arithmetic.Quarter, arithmetic.Dime), []string{"1 quarter and 1 dime = ? cents", "a quarter and a dime", "1 quarter, 1 dime"}},
 	{coins(arithmetic.Quarter), []string{"1 quarter = ? cents", "how many cents is a quarter?"}},
 	{grouped(n(25), n(5)), []string{"25 in groups of 5", "1 quarter = ? nickels", "how many nickels are in a quarter?", "1 quarter is how many nickels"}},

@@ -120,7 +120,7 @@ func inWords(e arithmetic.Expr) string {
 }
 
 // NumberName is a number in words in its form: three fourths, one and one half,
-// four hundred two, 0.45, 62%.
+// four hundred two, 0.45, 62 percent.
 func NumberName(n arithmetic.Number) string {
 	switch n.Form {
 	case arithmetic.Whole:
@@ -132,6 +132,9 @@ func NumberName(n arithmetic.Number) string {
 	case arithmetic.Mixed:
 		wholes, part := n.Value.Mixed()
 		return Name(wholes) + " and " + Name(part.Num()) + " " + Parts(part.Den(), part.Num())
+	}
+	if text, percent := strings.CutSuffix(n.String(), "%"); percent {
+		return text + " percent"
 	}
 	return n.String()
 }

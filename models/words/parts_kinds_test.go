@@ -38,7 +38,7 @@ func TestProblemsAboutPartsInWords(t *testing.T) {
 		{problem{Kind: arithmetic.PercentForm, Left: frac(3, 4)}, answer{Number: arithmetic.InPercent(75, 0)},
 			"three fourths in hundredths: a percent", "3/4 as a percent", "75%", "Decimals and money"},
 		{problem{Kind: arithmetic.FractionForm, Left: arithmetic.InPercent(62, 0)}, answer{Number: frac(62, 100), Simplest: frac(31, 50)},
-			"62% as one fraction", "62% as a fraction", "62/100 = 31/50", "Decimals and money"},
+			"62 percent as one fraction", "62% as a fraction", "62/100 = 31/50", "Decimals and money"},
 		{problem{Kind: arithmetic.Coins, Left: money(68)}, answer{Order: []arithmetic.Number{money(25), money(25), money(10), money(5), money(1), money(1), money(1)}},
 			"$0.68 in as few coins and bills as can be", "$0.68 in coins", "2 quarters, 1 dime, 1 nickel and 3 pennies", "Decimals and money"},
 		{problem{Kind: arithmetic.Coins, Left: money(2100)}, answer{Order: []arithmetic.Number{money(2000), money(100)}},
