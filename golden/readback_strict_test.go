@@ -64,6 +64,8 @@ func readEquation(s sight, t problems.Truth) error {
 	switch {
 	case t.Rounded != nil:
 		want = []*big.Rat{t.Value} // it may be worked with the rounded numbers
+	case s.problem.Kind == arithmetic.CoinsWorth:
+		want = []*big.Rat{t.Value} // coins of one kind stand there together
 	case t.List != nil || t.Pairs != nil || t.Name != "":
 		return nil // the answer is no number
 	case t.Quotient != nil && s.problem.Rest == arithmetic.LeftOver:

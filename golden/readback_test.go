@@ -37,6 +37,7 @@ var readings = map[string]readers{
 	"ten-frames":        {readFrames, stepsOfFrames, true},
 	"linking-cubes":     {readCubes, stepsOfCubes, true},
 	"equal-groups":      {readGroups, stepsOfGroups, true},
+	"coins":             {readCoins, stepsOfCoins, true},
 	"hundredths-square": {readSquares, stepsOfSquares, true},
 	"fraction-circle":   {readDiscs, stepsOfDiscs, true},
 	"function-table":    {readTable, stepsOfTable, false},

@@ -14,6 +14,7 @@ import (
 	"modeler/models/blocks"
 	"modeler/models/bond"
 	"modeler/models/chart"
+	"modeler/models/coins"
 	"modeler/models/cubes"
 	"modeler/models/diagram"
 	"modeler/models/discs"
@@ -42,6 +43,7 @@ var All = []*Model{
 	bars.Model,
 	line.Model,
 	balance.Model,
+	coins.Model,
 	diagram.Model,
 	places.Model,
 	groups.Model,

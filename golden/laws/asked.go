@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"modeler/arithmetic"
+	"modeler/golden/problems"
 )
 
 // trueAsked is [TrueAnswer] for the problems that ask something of a number or of
@@ -16,6 +17,8 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 	switch l.Problem.Kind {
 	case arithmetic.InWords:
 		return true, nil // its name is looked for in what is said
+	case arithmetic.Coins:
+		return true, fewCoins(a.Order, t)
 	case arithmetic.Parity:
 		if a.Even != t.Even {
 			return true, fmt.Errorf("the number is said to be even: %v", a.Even)
@@ -41,6 +44,21 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 		return false, nil
 	}
 	return true, nil
+}
+
+// fewCoins: coins and bills that there are make the amount, and are as few as can be.
+func fewCoins(coins []arithmetic.Number, t problems.Truth) error {
+	sum := new(big.Rat)
+	for _, c := range coins {
+		if !slices.Contains([]string{"$0.01", "$0.05", "$0.10", "$0.25", "$1.00", "$5.00", "$10.00", "$20.00"}, c.String()) {
+			return fmt.Errorf("there is no coin of %s", c)
+		}
+		sum.Add(sum, rat(c.Value))
+	}
+	if sum.Cmp(t.Value) != 0 || len(coins) != t.Fewest {
+		return fmt.Errorf("%d coins make %s, and %d are enough for %s", len(coins), sum.RatString(), t.Fewest, t.Value.RatString())
+	}
+	return nil
 }
 
 // allWays: every two numbers that make the sum stand there once, in either order;
@@ -90,6 +108,12 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 	case arithmetic.Parity:
 		whole = []string{map[bool]string{true: "even", false: "odd"}[t.Even]}
 		last = whole
+	case arithmetic.Coins:
+		whole = []string{arithmetic.CoinNames(p.Answer.Order)}
+		if !strings.Contains(title, whole[0]) {
+			return true, fmt.Errorf("%s are not in the title %q", whole[0], title)
+		}
+		return true, nil
 	case arithmetic.Primality:
 		word := map[bool]string{true: "is prime", false: "is not prime"}[t.True]
 		if !saysAny(title, []string{word, "composite", "neither prime"}) || t.True && says(title, "composite") {

@@ -95,7 +95,9 @@ func writtenNumbers(p arithmetic.Problem) []string {
 	walk(p.Left)
 	walk(p.Right)
 	for _, n := range p.List {
-		list = append(list, n.String())
+		if p.Kind != arithmetic.CoinsWorth { // they are named
+			list = append(list, n.String())
+		}
 	}
 	switch p.Kind {
 	case arithmetic.Counting:

@@ -21,6 +21,7 @@ var Kinds = []arithmetic.Kind{
 	arithmetic.RuleTable, arithmetic.Estimate, arithmetic.FactFamily, arithmetic.WaysToMake, arithmetic.Multiples,
 	arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.Primality,
 	arithmetic.ShapePart, arithmetic.DecimalForm, arithmetic.PercentForm,
+	arithmetic.Coins, arithmetic.CoinsWorth,
 }
 
 // Dealer makes problems one after another; the same seed deals the same ones.
@@ -76,6 +77,10 @@ func (d *Dealer) Of(kind arithmetic.Kind) arithmetic.Problem {
 		return arithmetic.Problem{Kind: kind, Left: arithmetic.Int(1 + d.Int64N(120))}
 	case arithmetic.DecimalForm, arithmetic.PercentForm:
 		return d.form(kind)
+	case arithmetic.Coins:
+		return arithmetic.Problem{Kind: kind, Left: d.money()}
+	case arithmetic.CoinsWorth:
+		return d.purse()
 	case arithmetic.FractionForm, arithmetic.Renaming:
 		if d.IntN(3) == 0 {
 			return d.form(kind)

@@ -25,6 +25,7 @@ type Truth struct {
 	Rounded   []*big.Rat // of an estimate: what is put in the place of the two numbers
 	Name      string     // of a number to be written in words
 	Even      bool       // of an even number
+	Fewest    int        // of an amount of money: the least number of coins and bills that make it
 }
 
 // Work works a problem. It fails only on a division by 0 and on problems that

@@ -11,6 +11,9 @@ import (
 // workAsked works the problems that ask something of a number or of a row of
 // numbers, and takes the value of all others.
 func (t *Truth) workAsked(p arithmetic.Problem) {
+	if t.workMoney(p) {
+		return
+	}
 	switch p.Kind {
 	case arithmetic.Counting:
 		t.Numbers = []*big.Rat{big.NewRat(p.Run.From, 1), big.NewRat(p.Run.By, 1)}
@@ -38,6 +41,9 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 				t.List = append(t.List, part)
 			}
 		}
+	case arithmetic.Coins:
+		cents := new(big.Rat).Mul(t.Value, big.NewRat(100, 1))
+		t.Fewest = fewest(cents.Num().Int64())
 	case arithmetic.InWords:
 		t.Name = name(n)
 	case arithmetic.Parity:

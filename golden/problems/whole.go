@@ -10,6 +10,8 @@ func (d *Dealer) sum() arithmetic.Problem {
 	switch d.IntN(6) {
 	case 0, 1: // a fact
 		a, b = arithmetic.Int(d.Int64N(11)), arithmetic.Int(d.Int64N(11))
+	case 4:
+		a, b = d.money(), d.money()
 	case 3: // tenths and hundredths
 		a, b = arithmetic.Frac(fraction.Must(d.Int64N(20), 10)), arithmetic.Frac(fraction.Must(d.Int64N(100), 100))
 		if d.IntN(2) == 0 {
@@ -28,6 +30,16 @@ func (d *Dealer) difference() arithmetic.Problem {
 		a, b = arithmetic.Int(d.Int64N(21)), arithmetic.Int(d.Int64N(11))
 	case 2: // 10, 100 or 1,000 less
 		b = arithmetic.Int(arithmetic.Power10(1 + d.IntN(3)))
+	case 4: // money, told as change now and then
+		a, b = d.money(), d.money()
+		if a.Value.Cmp(b.Value) < 0 {
+			a, b = b, a
+		}
+		p := one(arithmetic.Subtraction, arithmetic.Subtract, a, b)
+		if d.IntN(2) == 0 {
+			p.Story = arithmetic.Change
+		}
+		return p
 	case 3: // close together
 		n := d.upTo(4)
 		a, b = arithmetic.Int(n+d.Int64N(12)), arithmetic.Int(n)
