@@ -25,7 +25,7 @@ var modelsOfWholes = []string{
 // belong to a topic; where they leave the choice open, the reason says "common
 // practice, no source". "Progressions" are the drafts to the Common Core, 2011 to
 // 2018, from memory.
-var choices = slices.Concat(choicesOfNumbers, choicesOfSums, choicesOfProducts, choicesOfPatterns)
+var choices = slices.Concat(choicesOfNumbers, choicesOfSums, choicesOfProducts, choicesOfPatterns, choicesOfDecimals)
 
 // TestChoice holds the models that are offered for a problem to the table. A row
 // waits only while one of its models does not exist.

@@ -142,7 +142,11 @@ func CoinsUp(m arithmetic.CountUp) Told {
 }
 
 func coinsUp(m arithmetic.CountUp) string {
-	return "From " + Price(m.From) + ", " + coinList(m.Groups) + " lead up to " + Price(m.To) + "."
+	lead := " lead up to "
+	if len(m.Groups) == 1 && m.Groups[0].Count == 1 {
+		lead = " leads up to "
+	}
+	return "From " + Price(m.From) + ", " + coinList(m.Groups) + lead + Price(m.To) + "."
 }
 
 // CoinsRead tells how much all of it is.
@@ -180,7 +184,7 @@ func CoinsAsk(p arithmetic.Problem) string {
 		}
 		return "Count up from " + b.String() + " to " + a.String() + ". How much is that?"
 	case arithmetic.CoinsWorth:
-		return "How much are " + arithmetic.CoinNames(p.List) + "?"
+		return "How much is that: " + arithmetic.CoinNames(p.List) + "?"
 	}
 	return "How much is " + p.Left.String() + "?"
 }
@@ -195,13 +199,13 @@ func CoinsTold(p arithmetic.Problem, moves []arithmetic.Move) string {
 		case arithmetic.CountUp:
 			list = append(list, coinsUp(m))
 		case arithmetic.TakeCoins:
-			list = append(list, coinCount(m.Group)+" make "+Price(m.Group.Worth)+".")
+			list = append(list, coinCount(m.Group)+" "+makeOrMakes(m.Group.Count)+" "+Price(m.Group.Worth)+".")
 		case arithmetic.ReadMoney:
 			switch p.Kind {
 			case arithmetic.Coins:
 				list = append(list, "Together they are "+m.Number.String()+".")
 			case arithmetic.CoinsWorth:
-				list = append(list, arithmetic.CoinNames(p.List)+" are "+m.Number.String()+".")
+				list = append(list, arithmetic.CoinNames(p.List)+" "+isOrAre(m.Count)+" "+m.Number.String()+".")
 			case arithmetic.Subtraction:
 				_, cost, _ := p.Operands()
 				list = append(list, "From "+cost.String()+" that is "+m.Number.String()+" in all.")
