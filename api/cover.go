@@ -40,7 +40,7 @@ func newCover(style string, w words.Wording) cover {
 	c := cover{head: head{
 		Title: "modeler: a lesson for any problem, told three times",
 		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
-		Style: style, Skip: "the examples", Label: "Your problem", W: pageWords(w), Words: w,
+		Style: style, Skip: "the examples", Label: "Your problem", W: pageWords(w), Words: w, Otherwise: "/?words=" + words.Wordings[1-w],
 	}}
 	for _, t := range words.Topics {
 		one := topic{Title: t.Title, Text: w.Text(t.Story), Story: linkTo(t.Problem)}

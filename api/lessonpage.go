@@ -44,6 +44,7 @@ type move struct {
 	Hands, Ask []said
 	Picture    shown
 	Symbols    template.HTML
+	Spoken     string // of columns, which no reader of mathematics can follow
 	Link       []said // with another writing: how it is the same move
 	Says, URL  string // of this move alone
 }
@@ -59,7 +60,7 @@ type walk struct {
 }
 
 // views are the addresses of the same lesson looked at in other ways.
-type views struct{ All, One, Cover, Uncover, Color, Ink, Child, Britain, America string }
+type views struct{ All, One, Cover, Uncover, Color, Ink, Child string }
 
 // lesson serves /lesson.
 func (s *site) lesson(w http.ResponseWriter, r *http.Request) {
@@ -118,6 +119,9 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 	v.inWriting(l, c)
 	v.walk(l, c)
 	v.look(l, c)
+	other := c
+	other.Words = 1 - c.Words
+	v.Otherwise = other.url(written)
 	v.need(l)
 	if !c.Ink && !c.Hidden {
 		v.Key = keyOf(l)
@@ -181,8 +185,6 @@ func (v *lessonPage) look(l models.Lesson, c choices) {
 		Color:   url(func(c *choices) { c.Ink = false }),
 		Ink:     url(func(c *choices) { c.Ink, c.Step = true, 0 }),
 		Child:   url(func(c *choices) { c.Hidden, c.Ink, c.Step = true, true, 0 }),
-		Britain: url(func(c *choices) { c.Words = words.British }),
-		America: url(func(c *choices) { c.Words = words.American }),
 	}
 }
 
@@ -212,8 +214,8 @@ func moves(l models.Lesson, c choices) []move {
 			N: i + 1, Out: c.Step > 0 && c.Step != i+1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
 			Picture: show(p, s.Scene, false),
 			// Every text in it is escaped where it is written.
-			Symbols: template.HTML(s.Symbols.MathML()),
-			URL:     c.at(i + 1).url(l.Problem.String()), Says: words.MoveAt(i+1, len(l.Steps)),
+			Symbols: template.HTML(s.Symbols.MathML()), Spoken: spoken(s.Symbols),
+			URL: c.at(i + 1).url(l.Problem.String()), Says: words.MoveAt(i+1, len(l.Steps)),
 		}
 		one.Picture.Soon = !one.Out && i < max(c.Step, 1)
 		rows = append(rows, one)

@@ -58,6 +58,7 @@ type head struct {
 	Card              *card  // of a lesson: what others show of it
 	Ink               bool   // black on white
 	Words             words.Wording
+	Otherwise         string // the same page in the other wording; "" for a page that has none
 	W                 words.Page
 }
 

@@ -4,6 +4,7 @@ import (
 	"modeler/models"
 	"modeler/models/notation"
 	"modeler/models/scene"
+	"modeler/models/words"
 )
 
 // size names how large a lesson's symbols are set, so that the longest line of
@@ -68,4 +69,29 @@ func hundredths(b notation.Block) int {
 		sum = max(sum, wide(l))
 	}
 	return sum
+}
+
+// spoken says what stands in a column layout. Of other symbols it is empty: a screen
+// reader reads an equation as it is.
+func spoken(b notation.Block) string {
+	if !b.Columns {
+		return ""
+	}
+	var rows []words.Row
+	for i, l := range b.Lines {
+		r := words.Row{Ruled: b.Ruled(i)}
+		for _, t := range l {
+			c := words.Cell{Text: t.Text, Struck: t.Struck, Small: t.Small}
+			if t.Den != "" {
+				c.Text = words.Aloud(t.Num + "/" + t.Den)
+			}
+			r.Ruled = r.Ruled || t.Over
+			r.Cells = append(r.Cells, c)
+		}
+		rows = append(rows, r)
+	}
+	for _, l := range b.Beside {
+		rows = append(rows, words.Row{Cells: []words.Cell{{Text: words.Aloud(l.Text())}}})
+	}
+	return words.Columns(rows)
 }

@@ -46,6 +46,7 @@ func (v *lessonPage) inWriting(l models.Lesson, c choices) {
 	for i, s := range l.Steps {
 		if len(s.Europe.Lines) > 0 {
 			v.Steps[i].Symbols = template.HTML(s.Europe.MathML()) // its texts are escaped where they are written
+			v.Steps[i].Spoken = spoken(s.Europe)
 			v.Steps[i].Link = phrase(s.Link)
 		}
 	}

@@ -2,6 +2,7 @@ package models
 
 import (
 	"slices"
+	"strings"
 	"sync"
 
 	"modeler/arithmetic"
@@ -19,7 +20,8 @@ type load struct {
 	problem arithmetic.Problem
 	text    string
 	work    int
-	size    int64 // of its numbers, where the work is the same
+	digits  int
+	size    int64 // of its numbers together
 }
 
 func loadOf(p arithmetic.Problem, m *Model) load {
@@ -28,7 +30,7 @@ func loadOf(p arithmetic.Problem, m *Model) load {
 	for _, c := range l.text + " " {
 		switch {
 		case c >= '0' && c <= '9':
-			l.work++
+			l.work, l.digits = l.work+1, l.digits+1
 			run = min(run*10+int64(c-'0'), 1e12)
 		case c != ',':
 			l.size, run = l.size+run, 0
@@ -36,6 +38,10 @@ func loadOf(p arithmetic.Problem, m *Model) load {
 	}
 	return l
 }
+
+// within reports whether a problem has neither more digits than another nor larger
+// numbers: 8 × 60 has fewer moves than 7 × 8 and is not easier.
+func (l load) within(m load) bool { return l.digits <= m.digits && l.size <= m.size }
 
 func (l load) compare(m load) int {
 	if l.work != m.work {
@@ -89,14 +95,14 @@ func LikeIt(l Lesson) Similar {
 	s.Like, _ = Next(l)
 	here := loadOf(l.Problem, l.leading())
 	for _, other := range known() {
-		if !arithmetic.Alike(l.Problem, other.problem) || other.problem.Story != l.Problem.Story || other.text == here.text || other.text == s.Like {
+		if !alike(l.Problem, other.problem) || other.text == here.text || other.text == s.Like {
 			continue
 		}
 		// The known ones are in order: the last below and the first above are nearest.
 		switch order := other.compare(here); {
-		case order < 0 && (other.work+step <= here.work || s.Easier == "" || nearBelow):
+		case order < 0 && other.within(here) && (other.work+step <= here.work || s.Easier == "" || nearBelow):
 			s.Easier, nearBelow = other.text, other.work+step > here.work
-		case order > 0 && (s.Harder == "" || nearAbove && other.work >= here.work+step):
+		case order > 0 && here.within(other) && (s.Harder == "" || nearAbove && other.work >= here.work+step):
 			s.Harder, nearAbove = other.text, other.work < here.work+step
 		}
 	}
@@ -106,6 +112,20 @@ func LikeIt(l Lesson) Similar {
 		}
 	}
 	return s
+}
+
+// alike reports whether two problems ask the same in the same signs, of numbers that
+// are written alike.
+func alike(p, q arithmetic.Problem) bool {
+	signs := func(p arithmetic.Problem) string {
+		return strings.Map(func(r rune) rune {
+			if strings.ContainsRune("+−×÷<>=", r) {
+				return r
+			}
+			return -1
+		}, p.String())
+	}
+	return arithmetic.Alike(p, q) && p.Story == q.Story && p.Rest == q.Rest && p.Grouping == q.Grouping && signs(p) == signs(q)
 }
 
 // leading is the model that a teacher would reach for, whichever tells the lesson.

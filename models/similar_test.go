@@ -27,8 +27,9 @@ func TestSimilarProblemsAreEasierAndHarder(t *testing.T) {
 					t.Errorf("%s: %s is offered as %s: %v", text, other, name, err)
 					continue
 				}
-				order := loadOf(o.Problem, o.leading()).compare(here)
-				if name == "easier" && order >= 0 || name == "harder" && order <= 0 {
+				there := loadOf(o.Problem, o.leading())
+				order := there.compare(here)
+				if name == "easier" && (order >= 0 || !there.within(here)) || name == "harder" && (order <= 0 || !here.within(there)) {
 					t.Errorf("%s: %s is offered as %s", text, other, name)
 				}
 				if o.Problem.Kind == arithmetic.Claim && name != "like" && !o.Answer.True {

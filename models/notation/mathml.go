@@ -30,7 +30,7 @@ func (b Block) MathML() string {
 		}
 		m.WriteString(`<mtable class="columns">`)
 		for i, l := range b.Lines {
-			if b.ruled(i) {
+			if b.Ruled(i) {
 				m.WriteString(`<mtr class="rule">`)
 			} else {
 				m.WriteString("<mtr>")

@@ -43,8 +43,8 @@ type Block struct {
 	Beside  []Line // of a column layout: equations that stand under it
 }
 
-// ruled reports whether a rule is drawn before a line.
-func (b Block) ruled(line int) bool {
+// Ruled reports whether a rule is drawn before a line.
+func (b Block) Ruled(line int) bool {
 	return line > 0 && (line == b.Rule || slices.Contains(b.Rules, line))
 }
 

@@ -17,7 +17,7 @@ func (b Block) Text() string {
 	}
 	widths := b.widths()
 	for i, l := range b.Lines {
-		if b.ruled(i) {
+		if b.Ruled(i) {
 			total := len(widths) - 1
 			for _, w := range widths {
 				total += w

@@ -56,7 +56,7 @@ var Pages = Page{
 	Europe: "as much of Europe does", US: "as in the US", WriteIt: "Write it",
 	Think: "What do you think the answer is?", Work: "How many in this picture? Write or draw what you did.", Write: "Write what you did.",
 	Kept: "Nothing you type is kept.", Home: "Ask", ClaimPage: "Is it true?", Gallery: "Pictures to take away", Tools: "For makers of other tools",
-	America: "in US words", Britain: "in British words",
+	America: "Say numbers as in the US", Britain: "Say numbers as in Britain",
 	More: "All that can be asked",
 	Try:  "Try:", CanAsk: "See what can be asked", In: "In:",
 	Skip: "Skip to",
