@@ -62,3 +62,19 @@ func TestTheToolsPageTellsTheTruth(t *testing.T) {
 		t.Error("the lesson on the page is another")
 	}
 }
+
+// The largest page stays small on its way to a phone; its pictures come when they are
+// looked at.
+func TestPagesAreSmallOnTheWire(t *testing.T) {
+	const most = 60_000 // bytes
+	for _, target := range []string{"/", "/pictures", "/tools", "/lesson?problem=4567890%2B2345678", "/lesson?problem=3000-1456", "/claim?problem=3/4=5/8&think=same&look=2"} {
+		resp := ask(t, "GET", target, "Accept-Encoding", "gzip")
+		size := len(body(t, resp))
+		if resp.Header.Get("Content-Encoding") != "gzip" || size > most {
+			t.Errorf("%s is %d bytes, encoded %q", target, size, resp.Header.Get("Content-Encoding"))
+		}
+		if strings.HasPrefix(target, "/pic") {
+			t.Logf("%s: %d bytes", target, size)
+		}
+	}
+}

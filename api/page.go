@@ -135,10 +135,20 @@ func typeset(text string) []piece {
 	return out
 }
 
+var sign = regexp.MustCompile(`(\d|\)|\?) ([−+×÷]) (\d|\(|\?)`)
+
+// unbroken keeps a sign on the line of its two numbers: 402 − 178 is not parted at
+// the end of a line, but may be before and after an equals sign.
+func unbroken(text string) string {
+	const kept = "$1\u00a0$2\u00a0$3"
+	text = sign.ReplaceAllString(text, kept)
+	return sign.ReplaceAllString(text, kept) // 1 + 2 + 3: the first time has passed over the second sign
+}
+
 func phrase(p words.Phrase) []said {
 	var out []said
 	for _, s := range p {
-		one := said{Pieces: typeset(s.Text)}
+		one := said{Pieces: typeset(unbroken(s.Text))}
 		if s.Role != scene.Ink {
 			one.Class = s.Role.String()
 		}
