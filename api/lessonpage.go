@@ -208,11 +208,14 @@ func keyOf(l models.Lesson) []key {
 func moves(l models.Lesson, c choices) []move {
 	var rows []move
 	for i, s := range l.Steps {
-		p := c.picture(l.Problem.String())
+		p, drawn := c.picture(l.Problem.String()), s.Scene
 		p.Step = i + 1
+		if c.Hidden && i > 0 { // the question comes before the move, and so does the picture
+			p.Step, drawn = i, l.Steps[i-1].Scene
+		}
 		one := move{
 			N: i + 1, Out: c.Step > 0 && c.Step != i+1, Title: typeset(s.Title), Hands: phrase(s.Hands), Ask: phrase(s.Ask),
-			Picture: show(p, s.Scene, false),
+			Picture: show(p, drawn, false),
 			// Every text in it is escaped where it is written.
 			Symbols: template.HTML(s.Symbols.MathML()), Spoken: spoken(s.Symbols),
 			URL: c.at(i + 1).url(l.Problem.String()), Says: words.MoveAt(i+1, len(l.Steps)),

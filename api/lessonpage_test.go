@@ -110,6 +110,17 @@ func TestTheChildsLessonHasNoAnswers(t *testing.T) {
 	}
 }
 
+// The child is asked before the move: the picture beside a question is that of the
+// move before.
+func TestTheChildIsAskedBeforeTheMove(t *testing.T) {
+	page := html.UnescapeString(get(t, "/lesson?problem=402-178&answer=hidden"))
+	_, third, _ := strings.Cut(page, `id="move-3"`)
+	third, _, _ = strings.Cut(third, "</li>")
+	if !strings.Contains(third, "Can we make ones now?") || !strings.Contains(third, "step=2&answer=hidden") || strings.Contains(third, "step=3&answer=hidden\" alt") {
+		t.Errorf("move 3 shows what comes of it: %s", third)
+	}
+}
+
 func TestALessonOffersMoreToDo(t *testing.T) {
 	page := get(t, "/lesson?problem=402-178&writing=europe")
 	_, after, _ := strings.Cut(html.UnescapeString(page), `<section class="after"`)
