@@ -23,6 +23,7 @@ import (
 	"modeler/models/hundredths"
 	"modeler/models/line"
 	"modeler/models/places"
+	"modeler/models/square"
 	"modeler/models/table"
 	"modeler/models/telling"
 )
@@ -50,6 +51,7 @@ var All = []*Model{
 	bond.Model,
 	discs.Model,
 	chart.Model,
+	square.Model,
 	table.Model,
 	hundredths.Model,
 }

@@ -64,3 +64,13 @@ func onScale(list []mark, m mark) bool {
 	}
 	return false
 }
+
+// onUprightScale is onScale for numbers that stand one above the other, as those at
+// the left edge of a table.
+func onUprightScale(list []mark, m mark) bool {
+	turned := make([]mark, len(list))
+	for i, n := range list {
+		turned[i] = mark{n.x, n.y, n.v}
+	}
+	return onScale(turned, mark{m.x, m.y, m.v})
+}

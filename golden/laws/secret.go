@@ -204,7 +204,7 @@ func Hiding(p Picture) error {
 		if !ok {
 			continue
 		}
-		if m, number := markOf(t); !number || !onScale(marks, m) || t.Bold {
+		if m, number := markOf(t); !number || !onScale(marks, m) && !onUprightScale(marks, m) || t.Bold {
 			texts = append(texts, spoken(t))
 		}
 	}

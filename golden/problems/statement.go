@@ -8,7 +8,11 @@ import "modeler/arithmetic"
 func (d *Dealer) statement() arithmetic.Problem {
 	switch d.IntN(10) {
 	case 0:
-		return arithmetic.Problem{Left: d.small(arithmetic.Multiply), Right: d.beside(arithmetic.Multiply)}
+		o := d.small(arithmetic.Multiply)
+		if d.IntN(2) == 0 { // the same turned
+			return arithmetic.Problem{Left: o, Right: arithmetic.Operation{Op: o.Op, Left: o.Right, Right: o.Left}}
+		}
+		return arithmetic.Problem{Left: o, Right: d.beside(arithmetic.Multiply)}
 	case 1, 2:
 		return arithmetic.Problem{Left: d.small(arithmetic.Add), Right: d.beside(arithmetic.Add)}
 	case 3:
