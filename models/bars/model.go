@@ -35,8 +35,21 @@ var Model = &telling.Model{
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 	},
 	Fits: fits,
-	Turn: telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming),
+	Turn: turn,
 	Tell: tell,
+}
+
+// leads is the turn of fractions alone.
+var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming)
+
+// turn follows where a fraction is compared with a decimal: a picture in hundredths
+// shows both as they are written.
+func turn(p arithmetic.Problem) int {
+	if a, b, ok := p.Operands(); ok && (p.Kind == arithmetic.Claim || p.Kind == arithmetic.Comparison) &&
+		(a.Form == arithmetic.Decimal || b.Form == arithmetic.Decimal) {
+		return telling.Follows
+	}
+	return leads(p)
 }
 
 const (
