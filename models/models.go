@@ -8,6 +8,7 @@ import (
 	"slices"
 
 	"modeler/arithmetic"
+	"modeler/models/area"
 	"modeler/models/array"
 	"modeler/models/balance"
 	"modeler/models/bars"
@@ -41,6 +42,7 @@ var All = []*Model{
 	frames.Model,
 	cubes.Model,
 	array.Model,
+	area.Model,
 	bars.Model,
 	line.Model,
 	balance.Model,

@@ -123,6 +123,9 @@ func (d *Dealer) naming(kind arithmetic.Kind) arithmetic.Problem {
 }
 
 func (d *Dealer) part() arithmetic.Problem {
+	if d.IntN(3) == 0 { // 1/2 of 3/4
+		return one(arithmetic.PartOf, arithmetic.Of, d.common(12), d.inParts())
+	}
 	den := 2 + d.Int64N(9)
 	f := arithmetic.Frac(fraction.Must(1+d.Int64N(den-1), den))
 	return one(arithmetic.PartOf, arithmetic.Of, f, arithmetic.Int(den*(1+d.Int64N(10))))

@@ -52,15 +52,32 @@ func (d *Dealer) difference() arithmetic.Problem {
 
 func (d *Dealer) product() arithmetic.Problem {
 	a, b := d.factor(), d.factor()
-	switch d.IntN(8) {
+	switch d.IntN(12) {
 	case 0: // one digit by up to four
 		a, b = arithmetic.Int(2+d.Int64N(8)), arithmetic.Int(d.upTo(4))
 	case 1: // 36 × 94, 3,000 × 1,456
 		a, b = arithmetic.Int(d.upTo(4)), arithmetic.Int(d.upTo(4))
 	case 2: // a place to the left
 		a, b = arithmetic.Int(d.upTo(4)), arithmetic.Int(arithmetic.Power10(1+d.IntN(3)))
+	case 3, 4:
+		a, b = d.inParts(), d.inParts()
+	case 5: // 5 × 1/4, 2/3 × 4
+		a, b = arithmetic.Int(1+d.Int64N(12)), d.common(12)
+		if d.IntN(2) == 0 {
+			a, b = b, a
+		}
+	case 6: // 0.3 × 0.4
+		a, b = arithmetic.InPlaces(1+d.Int64N(19), 1), arithmetic.InPlaces(1+d.Int64N(19), 1)
 	}
 	return one(arithmetic.Product, arithmetic.Multiply, a, b)
+}
+
+// inParts is a fraction or a mixed number.
+func (d *Dealer) inParts() arithmetic.Number {
+	if d.IntN(3) == 0 {
+		return d.mixed()
+	}
+	return d.common(12)
 }
 
 func (d *Dealer) factor() arithmetic.Number {

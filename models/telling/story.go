@@ -12,6 +12,7 @@ type drawn struct {
 	scene.Item
 	from, until int
 	final       bool // only in the picture of the whole story
+	still       bool // it has not moved in the step in which it comes
 }
 
 // Add draws items from a step on, for good.
@@ -26,6 +27,14 @@ func (s *Story) Until(from, until int, items ...scene.Item) {
 
 // Only draws items in the steps from one on, and not in the whole story.
 func (s *Story) Only(from int, items ...scene.Item) { s.Until(from, never, items...) }
+
+// Still draws items in the steps from one on, as [Story.Until] does, that were there
+// before in another form and have not moved.
+func (s *Story) Still(from, until int, items ...scene.Item) {
+	for _, it := range items {
+		s.marks = append(s.marks, drawn{Item: it, from: from, until: until, still: true})
+	}
+}
 
 // never is a step that no lesson reaches.
 const never = 1 << 20
@@ -46,7 +55,7 @@ func (s *Story) Picture(step int) *scene.Scene {
 			continue
 		}
 		_, words := m.Shape.(scene.Text)
-		if m.from == step && step > 0 && !words && (m.Role == scene.First || m.Role == scene.Second) {
+		if m.from == step && step > 0 && !words && !m.still && (m.Role == scene.First || m.Role == scene.Second) {
 			m.Role = scene.Moved
 		}
 		p.Add(m.Item)
