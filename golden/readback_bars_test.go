@@ -113,6 +113,11 @@ func (s sight) readGap(t problems.Truth) error {
 	for _, f := range s.pieces() {
 		ends[f.Right()] = true
 	}
+	if t.Numbers[0].Sign() == 0 || t.Numbers[1].Sign() == 0 {
+		for _, f := range s.pieces() {
+			ends[f.X] = true // nothing ends where the other bar begins
+		}
+	}
 	for _, r := range s.Rects {
 		if !r.Filled() && r.Dash != "" && r.Stroke == s.paint[scene.Result][2] && (!ends[r.X] || !ends[r.Right()]) {
 			return fmt.Errorf("the gap reaches from %d to %d, where no bar ends", r.X, r.Right())

@@ -91,8 +91,8 @@ func readFractionArea(s sight, t problems.Truth) error {
 		return err
 	}
 	a, b, _ := s.problem.Operands()
-	for _, f := range faces {
-		if f.Cols() != cellsAlong(f.W, side, b) || f.Rows() != cellsAlong(f.H, side, a) {
+	for _, f := range append(slices.Clone(faces), s.bareFaces(all)...) {
+		if f.Cols() != cellsAlong(f.X-all.X, f.W, side, b) || f.Rows() != cellsAlong(f.Y-all.Y, f.H, side, a) {
 			return fmt.Errorf("a part of %d × %d is cut in %d columns and %d rows", f.W, f.H, f.Cols(), f.Rows())
 		}
 	}
@@ -102,10 +102,20 @@ func readFractionArea(s sight, t problems.Truth) error {
 	return both(s.partNames(faces, all, side), s.areaNames(faces, product, side))
 }
 
+// bareFaces are the ruled parts of the squares that are not shaded.
+func (s sight) bareFaces(all measure.Box) (list []measure.Face) {
+	for _, f := range s.Faces() {
+		if !f.Filled() && f.Stroke == s.paint[scene.Guide][2] && all.Contains(f.Box) {
+			list = append(list, f)
+		}
+	}
+	return list
+}
+
 // cellsAlong is in how many cells a length is cut: the wholes of a mixed number are
 // not cut, and what is written in parts is cut in them.
-func cellsAlong(length, side int, n arithmetic.Number) int {
-	if n.Form == arithmetic.Mixed && length%side == 0 {
+func cellsAlong(from, length, side int, n arithmetic.Number) int {
+	if wholes := int(n.Value.Num() / n.Value.Den()); n.Form == arithmetic.Mixed && from < wholes*side {
 		return length / side
 	}
 	return length * int(n.Value.Den()) / side
