@@ -43,6 +43,23 @@ var readings = map[string]readers{
 	"function-table":        {readTable, stepsOfTable, false},
 	"multiplication-square": {readSquare, stepsOfSquare, false},
 	"hundred-chart":         {readChart, stepsOfChart, false},
+	"base-ten-blocks":       {readBlocks, stepsOfBlocks, true},
+	"array":                 {readArray, stepsOfArray, false},
+	"fraction-bars":         {readBars, stepsOfBars, true},
+	"number-line":           {readLine, stepsOfLine, true},
+	"balance":               {readBalance, stepsOfBalance, false},
+	"bar-diagram":           {readDiagram, stepsOfDiagram, true},
+	"number-bond":           {readBond, stepsOfBond, false},
+	"place-value-table":     {readPlaces, stepsOfPlaces, true},
+	"ten-frames":            {readFrames, stepsOfFrames, true},
+	"linking-cubes":         {readCubes, stepsOfCubes, true},
+	"equal-groups":          {readGroups, stepsOfGroups, true},
+	"coins":                 {readCoins, stepsOfCoins, true},
+	"hundredths-square":     {readSquares, stepsOfSquares, true},
+	"fraction-circle":       {readDiscs, stepsOfDiscs, true},
+	"function-table":        {readTable, stepsOfTable, false},
+	"hundred-chart":         {readChart, stepsOfChart, false},
+	"fraction-wall":         {readWall, stepsOfWall, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

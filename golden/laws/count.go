@@ -129,6 +129,8 @@ func (p Picture) amounts() []*big.Rat {
 		return list
 	case arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.ExpandedForm:
 		return list
+	case arithmetic.EqualNames:
+		return list // each name is an amount of its own
 	case arithmetic.FactFamily:
 		return append(list, t.Value)
 	}

@@ -40,6 +40,8 @@ func (d *Dealer) about(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.CommonFactors:
 		most := []int64{24, 60, 120}[d.IntN(3)]
 		p.Left, p.Right = arithmetic.Int(1+d.Int64N(most)), arithmetic.Int(1+d.Int64N(most))
+	case arithmetic.EqualNames:
+		p.Left = d.common([]int64{6, 12, 24}[d.IntN(3)])
 	case arithmetic.FactFamily:
 		return d.family()
 	case arithmetic.Estimate:
