@@ -170,16 +170,22 @@ func (s sight) readEndLine(rows []wallRow, v *big.Rat) error {
 	return nil
 }
 
-// besideRows: the fraction at the left of a row is what is shaded in it.
+// besideRows: the fraction at the left of a row is what is shaded in it, and the one
+// inside is one of its parts.
 func (s sight) besideRows(rows []wallRow) error {
 	for _, line := range s.Lines() {
 		for _, w := range line {
 			for _, r := range rows {
 				middle := w.Y - w.Size*36/100
-				if w.Right > r.X || middle <= r.Y || middle >= r.Bottom() || r.shaded == 0 {
-					continue
+				part := "1/" + strconv.FormatInt(r.parts, 10)
+				if r.parts == 1 {
+					part = "1"
 				}
-				if w.Text != r.name() {
+				switch {
+				case middle <= r.Y || middle >= r.Bottom():
+				case w.Left > r.X && w.Text != part:
+					return fmt.Errorf("%s stands in a row of %s", w.Text, part)
+				case w.Right < r.X && r.shaded > 0 && w.Text != r.name():
 					return fmt.Errorf("%s stands beside %s", w.Text, r.name())
 				}
 			}

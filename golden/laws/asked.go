@@ -149,7 +149,7 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 		return true, nil
 	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		for _, n := range t.List {
-			whole = append(whole, arithmetic.Grouped(n))
+			whole = append(whole, p.Problem.Run.Number(n).String())
 		}
 		last = whole[max(0, len(whole)-1):]
 		if p.Problem.Kind == arithmetic.CommonMultiples {
@@ -213,7 +213,7 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 		}
 	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		if n := len(t.List); n > 2 {
-			a, b := arithmetic.Grouped(t.List[n-2]), arithmetic.Grouped(t.List[n-1])
+			a, b := p.Problem.Run.Number(t.List[n-2]).String(), p.Problem.Run.Number(t.List[n-1]).String()
 			list = []string{a + " " + b, a + " and " + b}
 		}
 	default:

@@ -16,7 +16,8 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 	}
 	switch p.Kind {
 	case arithmetic.Counting:
-		t.Numbers = []*big.Rat{big.NewRat(p.Run.From, 1), big.NewRat(p.Run.By, 1)}
+		parts := max(1, p.Run.Parts)
+		t.Numbers = []*big.Rat{big.NewRat(p.Run.From, parts), big.NewRat(p.Run.By, parts)}
 		for n := p.Run.From; len(t.List) < p.Run.Terms; n = step(p.Run, n) {
 			t.List = append(t.List, n)
 		}
