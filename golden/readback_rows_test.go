@@ -141,7 +141,10 @@ func (s sight) readRow(y int, want []*big.Rat) error {
 	if err != nil && !errors.Is(err, errUnread) {
 		return err
 	}
-	s.nameParts(a, jumps)
+	parts := slices.ContainsFunc(want, func(v *big.Rat) bool { return !v.IsInt() })
+	if parts {
+		s.nameParts(a, jumps)
+	}
 	if err := s.partTicks(a, jumps[0], want); err != nil {
 		return err
 	}
@@ -160,7 +163,6 @@ func (s sight) readRow(y int, want []*big.Rat) error {
 		}
 	}
 	// Among fractions and decimals the wholes have names too, each at its place.
-	parts := slices.ContainsFunc(want, func(v *big.Rat) bool { return !v.IsInt() })
 	for x, names := range a.named {
 		for _, v := range names {
 			wanted := slices.ContainsFunc(append(slices.Clone(want), s.total()), func(w *big.Rat) bool { return w.Cmp(v) == 0 })
@@ -173,14 +175,14 @@ func (s sight) readRow(y int, want []*big.Rat) error {
 	return nil
 }
 
-// nameParts adds the fractions and mixed numbers, in both rows, that stand under the ends of jumps to what is
+// nameParts adds the numbers, in both rows and mixed ones too, that stand under the ends of jumps to what is
 // written there.
 func (s sight) nameParts(a axis, jumps []measure.Jump) {
 	const row = 200
 	for _, line := range s.Lines() {
 		for _, w := range line {
 			v, ok := w.Value()
-			if !ok || !strings.Contains(w.Text, "/") || w.Y <= a.y || w.Y > a.y+row || w.Size >= scene.Large {
+			if !ok || w.Y <= a.y || w.Y > a.y+row || w.Size >= scene.Large {
 				continue
 			}
 			middle := (w.Left + w.Right) / 2
