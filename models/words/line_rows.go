@@ -31,12 +31,12 @@ func LineRowTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 
 func jumps(n int64) string { return Count(n, "jump") }
 
-// rowMarks says how the line of a row of fractions or decimals is marked.
+// rowMarks says which parts are marked on the line of a row of fractions or decimals.
 func rowMarks(r arithmetic.HopRow) string {
 	if r.Scale.Parts <= 1 || r.Scale.Form == arithmetic.Money {
 		return ""
 	}
-	return ", cut every whole into " + Parts(r.Scale.Parts, 2)
+	return " with " + Parts(r.Scale.Parts, 2) + " marked on it"
 }
 
 // LineRowStart says where a row of equal jumps begins.
