@@ -1,11 +1,36 @@
 package arithmetic
 
+import "modeler/fraction"
+
 // HopRow is a row of equal hops along a line: from a number, so many hops of one
-// size.
+// size. From and By count units of the scale; that of whole numbers is the zero value.
 type HopRow struct {
 	From, By, Count int64
 	Back            bool
 	Line            int // 0, or 1 on the lower of two lines
+	Scale           Scale
+}
+
+// Number is a count of units as a number.
+func (r HopRow) Number(units int64) Number {
+	if r.Scale.Parts <= 1 || units == 0 {
+		return Int(units)
+	}
+	return r.Scale.Write(units)
+}
+
+// Step is the length of a hop as a number: 1/4, also where a landing has its wholes
+// written apart.
+func (r HopRow) Step() Number {
+	if r.Scale.Form == Mixed {
+		return Frac(fraction.Must(r.By, r.Scale.Parts))
+	}
+	return r.Number(r.By)
+}
+
+// Worth is the value of a count of units.
+func (r HopRow) Worth(units int64) fraction.Fraction {
+	return fraction.Must(units, max(1, r.Scale.Parts))
 }
 
 // Land is where the nth hop lands; the 0th is the start.
@@ -29,7 +54,8 @@ type HopOn struct {
 	First, Last int64
 }
 
-// StopShort is what is left over between the last landing and the total.
+// StopShort is what is left over between the last landing and the total, of a row of
+// whole numbers.
 type StopShort struct{ At, Total, Rest int64 }
 
 // CountHops counts the hops of a division.
@@ -59,9 +85,11 @@ func (Meet) move()      {}
 const alone = 3
 
 // HopEqually works, by equal hops on a line, a Product (the first factor counts the
-// hops, CCSS 3.OA.A.1), a Division in groups with its rest (3.OA.A.2, 4.OA.A.3),
-// Counting forward or back, and Multiples (4.OA.B.4). Numbers are whole; its errors
-// are [ErrNothing] where there is no hop, and [ErrOverflow] for more than [MaxTerms].
+// hops, CCSS 3.OA.A.1, 4.NF.B.4), a Division in groups with its rest (3.OA.A.2,
+// 4.OA.A.3), Counting forward or back, and Multiples (4.OA.B.4). The hops may be
+// fractions or decimals; a division by one must come out even (5.NF.B.7b). Its errors
+// are [ErrNothing] where there is no hop, [ErrUneven] where a fraction leaves a rest,
+// and [ErrOverflow] for more than [MaxTerms].
 func HopEqually(p Problem) (Working, HopRow, error) {
 	row, w, err := rowOf(p)
 	switch {
@@ -106,11 +134,15 @@ func hopOn(row HopRow) []Move {
 func rowOf(p Problem) (row HopRow, w Working, err error) {
 	switch p.Kind {
 	case Counting:
-		if p.Run.Op != Add && p.Run.Op != Subtract || p.Run.Parts > 1 {
+		if p.Run.Op != Add && p.Run.Op != Subtract {
 			return row, w, errNotOnLine
 		}
 		w.Answer.List = p.Run.List()
-		return HopRow{From: p.Run.From, By: p.Run.By, Count: int64(p.Run.Terms - 1), Back: p.Run.Op == Subtract}, w, nil
+		row = HopRow{From: p.Run.From, By: p.Run.By, Count: int64(p.Run.Terms - 1), Back: p.Run.Op == Subtract}
+		if p.Run.Parts > 1 {
+			row.Scale = Scale{Parts: p.Run.Parts, Form: Mixed}
+		}
+		return row, w, nil
 	case Multiples:
 		n, ok := wholeNumber(p.Left)
 		if !ok || n > mostOnPan || p.Run.Terms > MaxTerms {
@@ -125,6 +157,9 @@ func rowOf(p Problem) (row HopRow, w Working, err error) {
 	o, ok := p.Left.(Operation)
 	a, okA := wholeNumber(o.Left)
 	b, okB := wholeNumber(o.Right)
+	if ok && (p.Kind == Product && okA || p.Kind == Division) && !(okA && okB) {
+		return rowOfParts(p, o)
+	}
 	switch {
 	case !ok || !okA || !okB:
 		return row, w, errNotOnLine

@@ -135,17 +135,17 @@ func apart(units []int64) int64 {
 
 // RowStretch is [JumpStretch] for a row of equal hops: where the row is far from 0,
 // the line begins at its lowest number.
-func RowStretch(stops []int64, from, room, narrowest int64) (Stretch, bool) {
+func RowStretch(s Scale, stops []int64, from, room, narrowest int64) (Stretch, bool) {
 	lo, hi := slices.Min(stops), slices.Max(stops)
-	if lo > 0 && hi-lo < lo*2 {
+	if s.Parts == 1 && lo > 0 && hi-lo < lo*2 {
 		unit := apart(stops)
 		for _, at := range stops {
 			unit = fraction.GCD(unit, at-lo)
 		}
-		t := Stretch{Scale: Scale{Parts: 1}, Lo: lo, Hi: hi, Unit: unit}
+		t := Stretch{Scale: s, Lo: lo, Hi: hi, Unit: unit}
 		return t, room/((hi-lo)/unit) >= narrowest
 	}
-	return JumpStretch(Scale{Parts: 1}, stops, from, room, narrowest)
+	return JumpStretch(s, stops, from, room, narrowest)
 }
 
 // JumpStretch chooses the stretch of line on which hops between the stops can be

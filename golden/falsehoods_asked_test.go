@@ -54,7 +54,7 @@ var falsehoodsAsked = []falsehood{
 		if n == 0 {
 			return false
 		}
-		last := arithmetic.Grouped(l.Answer.List[n-1])
+		last := l.Problem.Run.Number(l.Answer.List[n-1]).String()
 		if strings.Count(l.Whole.Desc.Shown, last) != 1 {
 			return false
 		}

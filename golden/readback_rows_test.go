@@ -32,6 +32,9 @@ func (s sight) readRows(t problems.Truth) error {
 	}
 	switch s.problem.Kind {
 	case arithmetic.Division:
+		if t.Quotient == nil {
+			return s.readFractionTotal(ys[0])
+		}
 		return s.readRest(ys[0], t)
 	case arithmetic.CommonMultiples:
 		return both(s.readMeeting(ys, t), s.readList(t.List))
@@ -58,6 +61,7 @@ func (s sight) readRows(t problems.Truth) error {
 // readList: the large numbers at the foot, if there are any, are those of the list,
 // or its first ones and the last.
 func (s sight) readList(want []int64) error {
+	parts := max(1, s.problem.Run.Parts)
 	var list []*big.Rat
 	for _, line := range s.Lines() {
 		for _, w := range line {
@@ -71,7 +75,7 @@ func (s sight) readList(want []int64) error {
 		if i == len(list)-1 {
 			at = len(want) - 1
 		}
-		if at >= len(want) || v.Cmp(whole(want[at])) != 0 {
+		if at >= len(want) || v.Cmp(big.NewRat(want[at], parts)) != 0 {
 			return fmt.Errorf("%s stands at the foot", v.RatString())
 		}
 	}
@@ -79,13 +83,18 @@ func (s sight) readList(want []int64) error {
 }
 
 // rowsWanted are the numbers from which the rows begin and on which they land.
-func (s sight) rowsWanted(t problems.Truth) [][]int64 {
-	steps := func(by, count int64) []int64 {
-		list := []int64{0}
+func (s sight) rowsWanted(t problems.Truth) [][]*big.Rat {
+	steps := func(by *big.Rat, count int64) []*big.Rat {
+		list := []*big.Rat{new(big.Rat)}
 		for range count {
-			list = append(list, list[len(list)-1]+by)
+			list = append(list, new(big.Rat).Add(list[len(list)-1], by))
 		}
 		return list
+	}
+	parts := max(1, s.problem.Run.Parts)
+	var listed []*big.Rat
+	for _, n := range t.List {
+		listed = append(listed, big.NewRat(n, parts))
 	}
 	n := make([]int64, len(t.Numbers))
 	for i, v := range t.Numbers {
@@ -93,23 +102,26 @@ func (s sight) rowsWanted(t problems.Truth) [][]int64 {
 	}
 	switch s.problem.Kind {
 	case arithmetic.Product:
-		return [][]int64{steps(n[1], n[0])}
+		return [][]*big.Rat{steps(t.Numbers[1], n[0])}
 	case arithmetic.Division:
-		return [][]int64{steps(n[1], t.Quotient.Int64())}
+		if t.Quotient == nil {
+			return [][]*big.Rat{steps(t.Numbers[1], t.Value.Num().Int64())}
+		}
+		return [][]*big.Rat{steps(t.Numbers[1], t.Quotient.Int64())}
 	case arithmetic.Counting:
-		return [][]int64{t.List}
+		return [][]*big.Rat{listed}
 	case arithmetic.Multiples:
-		return [][]int64{append([]int64{0}, t.List...)}
+		return [][]*big.Rat{append([]*big.Rat{new(big.Rat)}, listed...)}
 	}
 	// Both rows go as far as the third number of both, or only to the first.
 	last := t.List[2]
 	if last/min(n[0], n[1]) > 12 {
 		last = t.List[0]
 	}
-	return [][]int64{steps(n[0], last/n[0]), steps(n[1], last/n[1])}
+	return [][]*big.Rat{steps(t.Numbers[0], last/n[0]), steps(t.Numbers[1], last/n[1])}
 }
 
-func (s sight) readRow(y int, want []int64) error {
+func (s sight) readRow(y int, want []*big.Rat) error {
 	var jumps []measure.Jump
 	for _, j := range s.Jumps() {
 		if j.Y == y && j.Dash == "" {
@@ -122,11 +134,18 @@ func (s sight) readRow(y int, want []int64) error {
 	if !alike(jumps) {
 		return errors.New("the jumps are not equally long")
 	}
-	if up := jumps[0].X2 > jumps[0].X1; up != (want[1] > want[0]) {
+	if up := jumps[0].X2 > jumps[0].X1; up != (want[1].Cmp(want[0]) > 0) {
 		return errors.New("the jumps go the wrong way")
 	}
 	a, err := s.axis(y)
 	if err != nil && !errors.Is(err, errUnread) {
+		return err
+	}
+	parts := slices.ContainsFunc(want, func(v *big.Rat) bool { return !v.IsInt() })
+	if parts {
+		s.nameParts(a, jumps)
+	}
+	if err := s.partTicks(a, jumps[0], want); err != nil {
 		return err
 	}
 	for i, n := range want {
@@ -136,30 +155,109 @@ func (s sight) readRow(y int, want []int64) error {
 				return fmt.Errorf("a jump ends at %d and the next begins at %d", x, jumps[i].X1)
 			}
 		}
-		if !slices.ContainsFunc(a.named[x], func(v *big.Rat) bool { return v.Cmp(whole(n)) == 0 }) {
-			return fmt.Errorf("%d is not written where a jump lands, but %v", n, a.named[x])
+		if !slices.ContainsFunc(a.named[x], func(v *big.Rat) bool { return v.Cmp(n) == 0 }) {
+			return fmt.Errorf("%s is not written where a jump lands, but %v", n.RatString(), a.named[x])
 		}
-		if len(a.named[x]) > 1 {
+		if len(a.named[x]) > 1 && !a.named[x][0].IsInt() {
 			return fmt.Errorf("%v are written at one place", a.named[x])
 		}
 	}
+	// Among fractions and decimals the wholes have names too, each at its place.
 	for x, names := range a.named {
 		for _, v := range names {
-			if !v.IsInt() || !slices.Contains(append(slices.Clone(want), s.total()), v.Num().Int64()) {
-				return fmt.Errorf("%s is written at %d", v.RatString(), x)
+			wanted := slices.ContainsFunc(append(slices.Clone(want), s.total()), func(w *big.Rat) bool { return w.Cmp(v) == 0 })
+			if wanted || parts && v.IsInt() && between(jumps[0].X1, jumps[0].X2, want[0], want[1], x, v) {
+				continue
 			}
+			return fmt.Errorf("%s is written at %d", v.RatString(), x)
 		}
 	}
 	return nil
 }
 
+// nameParts adds the numbers, in both rows and mixed ones too, that stand under the ends of jumps to what is
+// written there.
+func (s sight) nameParts(a axis, jumps []measure.Jump) {
+	const row = 200
+	for _, line := range s.Lines() {
+		for _, w := range line {
+			v, ok := w.Value()
+			if !ok || w.Y <= a.y || w.Y > a.y+row || w.Size >= scene.Large {
+				continue
+			}
+			middle := (w.Left + w.Right) / 2
+			nearest := jumps[0].X1
+			for _, j := range jumps {
+				if max(j.X2-middle, middle-j.X2) < max(nearest-middle, middle-nearest) {
+					nearest = j.X2
+				}
+			}
+			known := slices.ContainsFunc(a.named[nearest], func(u *big.Rat) bool { return u.Cmp(v) == 0 })
+			if !known && max(nearest-middle, middle-nearest) <= beside {
+				a.named[nearest] = append(a.named[nearest], v)
+			}
+		}
+	}
+}
+
+// partTicks: on a line of fractions or decimals every tick stands where a whole
+// number of parts ends.
+func (s sight) partTicks(a axis, first measure.Jump, want []*big.Rat) error {
+	parts := big.NewRat(max(1, s.problem.Run.Parts), 1)
+	for _, v := range append(slices.Clone(want), s.total()) {
+		if den := new(big.Rat).SetInt(v.Denom()); !new(big.Rat).Quo(parts, den).IsInt() {
+			parts.Mul(parts, den)
+		}
+	}
+	if o, is := s.problem.Left.(arithmetic.Operation); is {
+		if b := o.Right.(arithmetic.Number).Value.Den(); !new(big.Rat).Quo(parts, big.NewRat(b, 1)).IsInt() {
+			parts.Mul(parts, big.NewRat(b, 1))
+		}
+	}
+	if parts.Cmp(whole(1)) == 0 {
+		return nil
+	}
+	each := new(big.Rat).Quo(big.NewRat(int64(first.X2-first.X1), 1), new(big.Rat).Mul(new(big.Rat).Sub(want[1], want[0]), parts))
+	for x := range a.places {
+		off := new(big.Rat).Quo(big.NewRat(int64(x-first.X1), 1), each)
+		if !off.IsInt() {
+			return fmt.Errorf("a tick at %d ends no part", x)
+		}
+	}
+	return nil
+}
+
+// between reports whether a number stands at x on the line on which two others stand
+// at x1 and x2, to within a unit of the paper.
+func between(x1, x2 int, v1, v2 *big.Rat, x int, v *big.Rat) bool {
+	slope := new(big.Rat).Quo(big.NewRat(int64(x2-x1), 1), new(big.Rat).Sub(v2, v1))
+	at := new(big.Rat).Mul(slope, new(big.Rat).Sub(v, v1))
+	off := at.Sub(at, big.NewRat(int64(x-x1), 1))
+	return off.Abs(off).Cmp(big.NewRat(1, 1)) <= 0
+}
+
 // total is the number that a division begins with, or -1.
-func (s sight) total() int64 {
+func (s sight) total() *big.Rat {
 	o, is := s.problem.Left.(arithmetic.Operation)
 	if n, number := o.Left.(arithmetic.Number); is && number && s.problem.Kind == arithmetic.Division {
-		return n.Value.Num()
+		return big.NewRat(n.Value.Num(), n.Value.Den())
 	}
-	return -1
+	return whole(-1)
+}
+
+// readFractionTotal: the jumps of a division by a fraction end on the one point, which
+// is the total.
+func (s sight) readFractionTotal(y int) error {
+	jumps := s.Jumps()
+	for _, c := range s.Circles {
+		if c.Y != y || c.X != jumps[len(jumps)-1].X2 {
+			return fmt.Errorf("a point stands at %d, %d", c.X, c.Y)
+		}
+	}
+	if len(s.Circles) != 1 {
+		return fmt.Errorf("%d points for the total", len(s.Circles))
+	}
+	return nil
 }
 
 // readRest: from the last landing of a division to its total lies a dashed stretch

@@ -44,6 +44,7 @@ var readings = map[string]readers{
 	"multiplication-square": {readSquare, stepsOfSquare, false},
 	"hundred-chart":         {readChart, stepsOfChart, false},
 	"fraction-area":         {readFractionArea, stepsOfFractionArea, true},
+	"fraction-wall":         {readWall, stepsOfWall, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

@@ -27,6 +27,7 @@ import (
 	"modeler/models/square"
 	"modeler/models/table"
 	"modeler/models/telling"
+	"modeler/models/wall"
 )
 
 // The parts of a lesson, under the names that its readers use.
@@ -56,6 +57,7 @@ var All = []*Model{
 	square.Model,
 	table.Model,
 	hundredths.Model,
+	wall.Model,
 }
 
 // Named returns the model of that name, or nil.

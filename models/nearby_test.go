@@ -80,7 +80,7 @@ func TestOneReasonIsGiven(t *testing.T) {
 	for text, want := range map[string]string{
 		"1/2 x 3/4":       "multiplying fractions has no picture here yet",
 		"2.5 x 4":         "multiplying decimals has no picture here yet",
-		"4 ÷ 1/5":         "dividing fractions has no picture here yet",
+		"4 ÷ 1/5":         "a number line shows up to 12 equal jumps in a row",
 		"1/4 + 1/2 × 1/3": "take one step at a time: two numbers and one sign",
 		"7 + ? = 5":       "the missing number would be less than 0",
 		"factors of 1000": "all arrays are shown for numbers up to 200, and 1,000 is more",

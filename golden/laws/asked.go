@@ -32,6 +32,10 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 		if !slices.Equal(a.Pairs, t.Pairs) {
 			return true, fmt.Errorf("the pairs are %v, not %v", a.Pairs, t.Pairs)
 		}
+	case arithmetic.EqualNames:
+		if names := written(a.Order); !slices.Equal(names, t.Names) {
+			return true, fmt.Errorf("the names are %v, not %v", names, t.Names)
+		}
 	case arithmetic.FactFamily:
 		if !same(a.Number.Value, t.Value) {
 			return true, fmt.Errorf("the two numbers make %s, not %s", a.Number, t.Value.RatString())
@@ -59,6 +63,15 @@ func fewCoins(coins []arithmetic.Number, t problems.Truth) error {
 		return fmt.Errorf("%d coins make %s, and %d are enough for %s", len(coins), sum.RatString(), t.Fewest, t.Value.RatString())
 	}
 	return nil
+}
+
+// written are numbers as they are written.
+func written(list []arithmetic.Number) []string {
+	texts := make([]string, len(list))
+	for i, n := range list {
+		texts[i] = n.String()
+	}
+	return texts
 }
 
 // allWays: every two numbers that make the sum stand there once, in either order;
@@ -120,6 +133,9 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 			return true, fmt.Errorf("%q is not in the title %q", word, title)
 		}
 		return true, nil
+	case arithmetic.EqualNames:
+		whole = t.Names
+		last = whole
 	case arithmetic.FactFamily:
 		whole = t.Facts
 		last = []string{arithmetic.Grouped(t.Value.Num().Int64())}
@@ -133,7 +149,7 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 		return true, nil
 	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		for _, n := range t.List {
-			whole = append(whole, arithmetic.Grouped(n))
+			whole = append(whole, p.Problem.Run.Number(n).String())
 		}
 		last = whole[max(0, len(whole)-1):]
 		if p.Problem.Kind == arithmetic.CommonMultiples {
@@ -178,6 +194,10 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 		list = []string{map[bool]string{true: "is even", false: "is odd"}[t.Even]}
 	case arithmetic.Primality:
 		list = []string{"is prime", "is not prime", "is composite"}
+	case arithmetic.EqualNames:
+		for i, name := range t.Names[1:] {
+			list = append(list, t.Names[i]+" = "+name, t.Names[i]+" and "+name)
+		}
 	case arithmetic.FactFamily:
 		// The first fact is given. What has its numbers in the same order, as 5 − 0 = 5
 		// and 5 + 0 = 5, cannot be told from it.
@@ -193,7 +213,7 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 		}
 	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		if n := len(t.List); n > 2 {
-			a, b := arithmetic.Grouped(t.List[n-2]), arithmetic.Grouped(t.List[n-1])
+			a, b := p.Problem.Run.Number(t.List[n-2]).String(), p.Problem.Run.Number(t.List[n-1]).String()
 			list = []string{a + " " + b, a + " and " + b}
 		}
 	default:

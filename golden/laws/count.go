@@ -120,7 +120,7 @@ func (p Picture) amounts() []*big.Rat {
 	}
 	switch p.Problem.Kind {
 	case arithmetic.Counting:
-		way := big.NewRat(t.List[len(t.List)-1]-t.List[0], 1)
+		way := big.NewRat(t.List[len(t.List)-1]-t.List[0], max(1, p.Problem.Run.Parts))
 		return append(list, way.Abs(way))
 	case arithmetic.WaysToMake, arithmetic.Factors, arithmetic.Primality:
 		for _, pair := range t.Pairs {
@@ -129,6 +129,8 @@ func (p Picture) amounts() []*big.Rat {
 		return list
 	case arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.ExpandedForm:
 		return list
+	case arithmetic.EqualNames:
+		return list // each name is an amount of its own
 	case arithmetic.FactFamily:
 		return append(list, t.Value)
 	}

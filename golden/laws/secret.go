@@ -101,7 +101,7 @@ func writtenNumbers(p arithmetic.Problem) []string {
 	}
 	switch p.Kind {
 	case arithmetic.Counting:
-		list = append(list, arithmetic.Grouped(p.Run.From), arithmetic.Grouped(p.Run.By))
+		list = append(list, p.Run.Number(p.Run.From).String(), p.Run.Step().String())
 	case arithmetic.RuleTable:
 		list = append(list, arithmetic.Grouped(p.Run.By))
 	}

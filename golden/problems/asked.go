@@ -40,6 +40,8 @@ func (d *Dealer) about(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.CommonFactors:
 		most := []int64{24, 60, 120}[d.IntN(3)]
 		p.Left, p.Right = arithmetic.Int(1+d.Int64N(most)), arithmetic.Int(1+d.Int64N(most))
+	case arithmetic.EqualNames:
+		p.Left = d.common([]int64{6, 12, 24}[d.IntN(3)])
 	case arithmetic.FactFamily:
 		return d.family()
 	case arithmetic.Estimate:
@@ -98,6 +100,10 @@ func (d *Dealer) counting() arithmetic.Problem {
 		}
 		if d.IntN(6) == 0 {
 			r.Terms = longestRun
+		}
+		if d.IntN(4) == 0 && r.Op != arithmetic.Multiply { // by a fraction
+			r.Parts = 2 + d.Int64N(11)
+			r.From, r.By, r.Terms = d.Int64N(3*r.Parts), 1+d.Int64N(r.Parts-1), 2+d.IntN(11)
 		}
 		if list := r.List(); len(list) == r.Terms && list[len(list)-1] <= largest {
 			return arithmetic.Problem{Kind: arithmetic.Counting, Run: r}

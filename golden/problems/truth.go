@@ -26,6 +26,7 @@ type Truth struct {
 	Name      string     // of a number to be written in words
 	Even      bool       // of an even number
 	Fewest    int        // of an amount of money: the least number of coins and bills that make it
+	Names     []string   // of equal names: each as it is written, fewest parts first
 }
 
 // Work works a problem. It fails only on a division by 0 and on problems that

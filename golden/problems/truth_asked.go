@@ -16,7 +16,8 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 	}
 	switch p.Kind {
 	case arithmetic.Counting:
-		t.Numbers = []*big.Rat{big.NewRat(p.Run.From, 1), big.NewRat(p.Run.By, 1)}
+		parts := max(1, p.Run.Parts)
+		t.Numbers = []*big.Rat{big.NewRat(p.Run.From, parts), big.NewRat(p.Run.By, parts)}
 		for n := p.Run.From; len(t.List) < p.Run.Terms; n = step(p.Run, n) {
 			t.List = append(t.List, n)
 		}
@@ -54,6 +55,8 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 		t.Value = combine(o.Op, t.Rounded[0], t.Rounded[1])
 	case arithmetic.FactFamily:
 		t.Facts = facts(p.Left.(arithmetic.Operation), t.Value)
+	case arithmetic.EqualNames:
+		t.Names = equalNames(t.Value, p.Left)
 	case arithmetic.WaysToMake:
 		for a := int64(0); a <= n-a; a++ {
 			t.Pairs = append(t.Pairs, [2]int64{a, n - a})
@@ -156,4 +159,19 @@ func name(n int64) string {
 		text += "-" + smallNames[n%10]
 	}
 	return text
+}
+
+// equalNames are the fractions of that value with at most 12 parts to a whole, and
+// the one that was given where it has more.
+func equalNames(v *big.Rat, given arithmetic.Expr) []string {
+	var list []string
+	for den := int64(1); den <= 12; den++ {
+		if num := new(big.Rat).Mul(v, big.NewRat(den, 1)); num.IsInt() {
+			list = append(list, num.Num().String()+"/"+strconv.FormatInt(den, 10))
+		}
+	}
+	if !slices.Contains(list, given.String()) {
+		list = append(list, given.String())
+	}
+	return list
 }

@@ -57,6 +57,11 @@ func (d *Dealer) product() arithmetic.Problem {
 		a, b = arithmetic.Int(2+d.Int64N(8)), arithmetic.Int(d.upTo(4))
 	case 1: // 36 × 94, 3,000 × 1,456
 		a, b = arithmetic.Int(d.upTo(4)), arithmetic.Int(d.upTo(4))
+	case 3: // so many times a fraction, or a decimal
+		a = arithmetic.Int(1 + d.Int64N(12))
+		if b = d.common(12); d.IntN(4) == 0 {
+			b = arithmetic.InPlaces(1+d.Int64N(40), 1)
+		}
 	case 2: // a place to the left
 		a, b = arithmetic.Int(d.upTo(4)), arithmetic.Int(arithmetic.Power10(1+d.IntN(3)))
 	case 3, 4:
@@ -106,6 +111,14 @@ func (d *Dealer) division() arithmetic.Problem {
 		a, b = d.upTo(4), 1+d.Int64N(99)
 	case 3:
 		a, b = d.upTo(4), 1+d.Int64N(9)
+	}
+	if d.IntN(8) == 0 { // how many fourths are in 3, or in 3/2
+		part := d.common(12)
+		total := arithmetic.Int(1 + d.Int64N(4))
+		if d.IntN(3) == 0 {
+			total = arithmetic.Frac(fraction.Must(part.Value.Num()*(1+d.Int64N(8)), part.Value.Den()))
+		}
+		return one(arithmetic.Division, arithmetic.Divide, total, part)
 	}
 	p := one(arithmetic.Division, arithmetic.Divide, arithmetic.Int(a), arithmetic.Int(b))
 	p.Grouping = d.IntN(2) == 0

@@ -61,6 +61,9 @@ func fits(p arithmetic.Problem) error {
 func work(p arithmetic.Problem) (w arithmetic.Working, err error) {
 	switch p.Kind {
 	case arithmetic.Counting, arithmetic.Multiples:
+		if p.Run.Parts > 1 {
+			return w, arithmetic.ErrNotWhole // fractions do not stand on the chart
+		}
 		w, _, err = arithmetic.CountOnChart(p)
 		return w, err
 	case arithmetic.CommonMultiples:

@@ -26,7 +26,7 @@ func planMeeting(p arithmetic.Problem) (*plan, error) {
 	roles := [2]scene.Role{scene.First, scene.Second}
 	for i, row := range met.Rows {
 		// Both lines have one scale; the hops of each must be seen.
-		k, err := rowSketch(stops, 1)
+		k, err := rowSketch(arithmetic.Scale{}, stops, 1)
 		if err != nil {
 			return nil, err
 		}

@@ -42,6 +42,7 @@ var Model = &telling.Model{
 		"4 + 1 = 5 + 2", "8 + 4 = 7 + 5", "order 3/4; 1/2; 5/8", "order 0.5; 1/2; 2/5",
 		"4,567,890 + 2,345,678",
 		"3 × 4", "12 in groups of 3", "14 in groups of 3", "count by 25 from 100 to 225", "count back by 10 from 150 to 90",
+		"count by 1/4 from 0 to 1 2/4", "5 × 1/4", "2 ÷ 1/3",
 		"first 6 multiples of 7", "common multiples of 4 and 6",
 		"estimate 348 + 231 to the nearest 100", "estimate 83 − 38 to the nearest 10",
 	},
@@ -60,18 +61,26 @@ var Model = &telling.Model{
 }
 
 // turn: the line leads where it says best what is asked: rounding, estimates, a
-// missing hop, numbers close together, a chain beyond 20, counting beyond 100. It is
-// a good second picture of sums and differences.
+// missing hop, numbers close together, a chain beyond 20, counting by fractions and
+// beyond 100. It is a good second picture of sums and differences, and of fractions
+// jumped so many times.
 func turn(p arithmetic.Problem) int {
 	switch p.Kind {
 	case arithmetic.Rounding, arithmetic.Missing, arithmetic.Estimate:
 		return telling.Leads
 	case arithmetic.Counting:
+		if p.Run.Parts > 1 {
+			return telling.Leads
+		}
 		if list := p.Run.List(); len(list) > 0 && max(list[0], list[len(list)-1]) > 100 {
 			return telling.Leads
 		}
 	case arithmetic.Addition:
 		return telling.Follows
+	case arithmetic.Product, arithmetic.Division:
+		if a, b, ok := p.Operands(); ok && (a.Form == arithmetic.Whole || p.Kind == arithmetic.Division) && (b.Form == arithmetic.Common || b.Form == arithmetic.Mixed) {
+			return telling.Follows // so many jumps of a fraction
+		}
 	case arithmetic.Subtraction:
 		if arithmetic.CloseDifference(p) && p.Story == arithmetic.NoStory {
 			return telling.Leads
@@ -120,9 +129,6 @@ const largest = 9_999_999
 func planFor(p arithmetic.Problem) (*plan, error) {
 	switch p.Kind {
 	case arithmetic.Product, arithmetic.Division, arithmetic.Counting, arithmetic.Multiples:
-		if p.Run.Parts > 1 {
-			return nil, notMine
-		}
 		return planRow(p)
 	case arithmetic.CommonMultiples:
 		return planMeeting(p)

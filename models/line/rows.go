@@ -38,7 +38,7 @@ func planRow(p arithmetic.Problem) (*plan, error) {
 	if rest > 0 {
 		stops = append(stops, row.Land(row.Count)+rest)
 	}
-	k, err := rowSketch(stops, leastHop)
+	k, err := rowSketch(row.Scale, stops, leastHop)
 	if err != nil {
 		return nil, err
 	}
@@ -59,7 +59,8 @@ func planRow(p arithmetic.Problem) (*plan, error) {
 	}
 	pl.asked, pl.answered = pl.rowAsked(row), pl.rowAnswer()
 	pl.desc = words.LineRowDesc(p, row, w.Answer, k.broken)
-	if !k.arrange() {
+	k.nameFreeWholes()
+	if !k.arrange() || row.Scale.Parts > 1 && k.shifted() {
 		return nil, errors.New(words.LineCrowded)
 	}
 	return pl, nil
@@ -70,6 +71,8 @@ func rowReason(p arithmetic.Problem, err error) error {
 	switch {
 	case errors.Is(err, arithmetic.ErrNothing):
 		return errors.New(words.LineNoHop)
+	case errors.Is(err, arithmetic.ErrUneven):
+		return errors.New(words.LineUnevenHops)
 	case errors.Is(err, arithmetic.ErrOverflow):
 		return errors.New(words.LineManyHops)
 	case p.Kind == arithmetic.Division && !p.Grouping:
@@ -89,9 +92,9 @@ func landings(row arithmetic.HopRow) []int64 {
 
 // rowSketch is a line for rows of hops, with stops that are no closer together than
 // narrowest. Only the landings have names.
-func rowSketch(stops []int64, narrowest int64) (*sketch, error) {
-	s := arithmetic.Scale{Parts: 1}
-	t, ok := arithmetic.RowStretch(stops, lineRoom, brokenRoom, narrowest)
+func rowSketch(s arithmetic.Scale, stops []int64, narrowest int64) (*sketch, error) {
+	s.Parts = max(s.Parts, 1)
+	t, ok := arithmetic.RowStretch(s, stops, lineRoom, brokenRoom, narrowest)
 	if !ok {
 		return nil, errors.New(words.LineTrainTooFine)
 	}
@@ -100,13 +103,13 @@ func rowSketch(stops []int64, narrowest int64) (*sketch, error) {
 
 // startRow marks where a row begins, and the total of a division.
 func (pl *plan) startRow(k *sketch, m arithmetic.StartRow) {
-	from := stop{at: m.From, label: runsOf("", arithmetic.Int(m.From)), role: scene.Note}
+	from := stop{at: m.From, label: runsOf("", m.Number(m.From)), role: scene.Note}
 	if pl.problem.Kind == arithmetic.Counting {
-		from.role, from.of, from.worth, from.dot = scene.First, scene.OfFirst, fraction.Whole(m.From), true
+		from.role, from.of, from.worth, from.dot = scene.First, scene.OfFirst, m.Worth(m.From), true
 	}
 	k.addStop(from)
 	if m.Total > 0 {
-		k.addStop(stop{at: m.Total, label: runsOf("", arithmetic.Int(m.Total)), role: scene.First, dot: true})
+		k.addStop(stop{at: m.Total, label: runsOf("", m.Number(m.Total)), role: scene.First, dot: true})
 	}
 	pl.step(words.LineRowStart(pl.problem, m), pl.rowAsked(m.HopRow))
 }
@@ -134,14 +137,14 @@ func (pl *plan) drawHopsOn(k *sketch, m arithmetic.HopOn, step int, role scene.R
 	if m.Back {
 		sign = "−"
 	}
-	label := runsOf(sign, arithmetic.Int(m.By))
+	label := runsOf(sign, m.Step())
 	hidden := scene.Always
 	if pl.problem.Kind == arithmetic.Division {
 		hidden = scene.ShownOnly // to count them is to have the answer
 	}
 	all := k.namesFit(m)
 	for nth := m.First; nth <= m.Last; nth++ {
-		h := hop{from: m.Land(nth - 1), to: m.Land(nth), role: role, of: of, worth: fraction.Whole(m.By), step: step}
+		h := hop{from: m.Land(nth - 1), to: m.Land(nth), role: role, of: of, worth: m.Worth(m.By), step: step}
 		if h.when = hidden; nth == 1 && hidden == scene.ShownOnly {
 			shown := h // while the answer is hidden the first hop shows how long each is
 			shown.when, shown.of, shown.worth, shown.label, shown.alone = scene.HiddenOnly, scene.OfNothing, fraction.Fraction{}, label, true
@@ -162,8 +165,8 @@ func (pl *plan) drawHopsOn(k *sketch, m arithmetic.HopOn, step int, role scene.R
 // landingName is the name of the place of a landing. With the answer hidden, the
 // numbers that are asked for have none.
 func (pl *plan) landingName(m arithmetic.HopOn, nth int64, step int) stop {
-	n := arithmetic.Int(m.Land(nth))
-	name := stop{at: m.Land(nth), label: runsOf("", n), role: scene.Ink, step: step}
+	n := m.Number(m.Land(nth))
+	name := stop{at: m.Land(nth), label: runsOf("", n), also: wholeToo(n), role: scene.Ink, step: step}
 	last := nth == m.Count
 	switch pl.problem.Kind {
 	case arithmetic.Product:
@@ -194,7 +197,7 @@ func (k *sketch) namesFit(m arithmetic.HopOn) bool {
 		if nth == m.Count {
 			size = scene.Middle
 		}
-		t := scene.Text{Size: size, Bold: nth == m.Count, Runs: runsOf("", arithmetic.Int(m.Land(nth)))}
+		t := scene.Text{Size: size, Bold: nth == m.Count, Runs: runsOf("", m.Number(m.Land(nth)))}
 		widest = max(widest, t.Width())
 	}
 	return int(int64(k.width)*m.By/(k.hi-k.lo)) >= widest+labelGap
@@ -210,13 +213,13 @@ func (pl *plan) hopLines(m arithmetic.HopOn) []notation.Line {
 			if m.Back {
 				sign = "−"
 			}
-			lines = append(lines, telling.Join(telling.Count(m.Land(nth-1), scene.Ink), sign, telling.Count(m.By, scene.Moved), "=", telling.Count(m.Land(nth), scene.Result)))
+			lines = append(lines, telling.Join(telling.Numeral(m.Number(m.Land(nth-1)), scene.Ink), sign, telling.Numeral(m.Step(), scene.Moved), "=", telling.Numeral(m.Number(m.Land(nth)), scene.Result)))
 		}
 		return lines
 	case arithmetic.Multiples:
 		var lines []notation.Line
 		for nth := m.First; nth <= m.Last; nth++ {
-			lines = append(lines, timesLine(nth, m.By, m.Land(nth), scene.Result))
+			lines = append(lines, timesLine(nth, m.HopRow, scene.Result))
 		}
 		return lines
 	}
@@ -224,11 +227,11 @@ func (pl *plan) hopLines(m arithmetic.HopOn) []notation.Line {
 	if m.Last == m.Count && pl.problem.Kind == arithmetic.Product {
 		role = scene.Result
 	}
-	return []notation.Line{timesLine(m.Last, m.By, m.Land(m.Last), role)}
+	return []notation.Line{timesLine(m.Last, m.HopRow, role)}
 }
 
-func timesLine(nth, by, is int64, role scene.Role) notation.Line {
-	return telling.Join(telling.Count(nth, scene.Ink), "×", telling.Count(by, scene.Second), "=", telling.Count(is, role))
+func timesLine(nth int64, row arithmetic.HopRow, role scene.Role) notation.Line {
+	return telling.Join(telling.Count(nth, scene.Ink), "×", telling.Numeral(row.Step(), scene.Second), "=", telling.Numeral(row.Number(row.Land(nth)), role))
 }
 
 func restLine(m arithmetic.StopShort) notation.Line {
@@ -251,7 +254,7 @@ func (pl *plan) rowBegin(row arithmetic.HopRow) notation.Line {
 	if pl.problem.Kind == arithmetic.Multiples {
 		return notation.Line{telling.Count(row.By, scene.Result)}
 	}
-	return telling.Join(telling.Count(row.From, scene.First), ",", telling.Count(row.Land(1), scene.Result))
+	return telling.Join(telling.Numeral(row.Number(row.From), scene.First), ",", telling.Numeral(row.Number(row.Land(1)), scene.Result))
 }
 
 // rowAnswer is the answer in symbols: 4 × 3 = 12, 14 ÷ 3 = 4 r 2, or the row of
@@ -260,21 +263,34 @@ func (pl *plan) rowAnswer() notation.Line {
 	a := pl.working.Answer
 	switch pl.problem.Kind {
 	case arithmetic.Counting, arithmetic.Multiples:
-		return shortList(a.List)
+		return shortList(pl.rowNumbers())
 	}
 	line := pl.rowAsked(arithmetic.HopRow{})
-	line = telling.Join(line[:len(line)-1], telling.Numeral(a.Number, scene.Result))
+	line = telling.Join(line[:len(line)-1], resultLine(a))
 	if a.Remainder > 0 {
 		line = telling.Join(line, notation.W("r"), telling.Count(a.Remainder, scene.First))
 	}
 	return line
 }
 
+// rowNumbers are the numbers that are counted.
+func (pl *plan) rowNumbers() []arithmetic.Number {
+	var list []arithmetic.Number
+	for _, n := range pl.working.Answer.List {
+		list = append(list, pl.problem.Run.Number(n))
+	}
+	return list
+}
+
 // shortList is a row of numbers: 4, 8, 12, or 4, 8, 12, …, 48.
-func shortList(list []int64) notation.Line {
+func shortList(list []arithmetic.Number) notation.Line {
 	const most = 6
-	if all := telling.Counts(",", scene.Result, list...); len(list) <= most && telling.EquationFits(all) {
+	links := make([]notation.Line, len(list))
+	for i, n := range list {
+		links[i] = telling.Numeral(n, scene.Result)
+	}
+	if all := telling.Chain(",", links...); len(list) <= most && telling.EquationFits(all) {
 		return all
 	}
-	return telling.Join(telling.Counts(",", scene.Result, list[:3]...), ",", notation.W("…"), ",", telling.Count(list[len(list)-1], scene.Result))
+	return telling.Join(telling.Chain(",", links[:3]...), ",", notation.W("…"), ",", links[len(links)-1])
 }

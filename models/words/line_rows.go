@@ -10,10 +10,11 @@ import (
 // Why a problem is not told with equal jumps, and what is said beside what they
 // leave over.
 const (
-	LineLeftOver = "left over"
-	LineManyHops = "a number line shows up to 12 equal jumps in a row"
-	LineNoHop    = "there would be no jump on the number line"
-	LineSharing  = "a number line shows a division by jumps of one size: ask for groups of a number"
+	LineLeftOver   = "left over"
+	LineManyHops   = "a number line shows up to 12 equal jumps in a row"
+	LineNoHop      = "there would be no jump on the number line"
+	LineUnevenHops = "the jumps would not land on the number that is divided"
+	LineSharing    = "a number line shows a division by jumps of one size: ask for groups of a number"
 )
 
 // LineRowTitle is the title of a problem that is told with equal jumps.
@@ -30,12 +31,20 @@ func LineRowTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 
 func jumps(n int64) string { return Count(n, "jump") }
 
+// rowMarks says which parts are marked on the line of a row of fractions or decimals.
+func rowMarks(r arithmetic.HopRow) string {
+	if r.Scale.Parts <= 1 || r.Scale.Form == arithmetic.Money {
+		return ""
+	}
+	return " with " + Parts(r.Scale.Parts, 2) + " marked on it"
+}
+
 // LineRowStart says where a row of equal jumps begins.
 func LineRowStart(p arithmetic.Problem, m arithmetic.StartRow) LineTold {
-	from, by := arithmetic.Grouped(m.From), In(scene.Second, arithmetic.Grouped(m.By))
+	from, by := m.Number(m.From).String(), In(scene.Second, m.Step().String())
 	told := LineTold{
 		Title: "Start at " + from,
-		Hands: Say("Draw a line and put the counter on " + from + ". "),
+		Hands: Say("Draw a line" + rowMarks(m.HopRow) + " and put the counter on " + from + ". "),
 		Desc:  scene.Same("A number line with a point at " + from + "."),
 	}
 	switch p.Kind {
@@ -43,7 +52,7 @@ func LineRowStart(p arithmetic.Problem, m arithmetic.StartRow) LineTold {
 		told.Hands = Say(told.Hands, "You will make ", In(scene.First, jumps(m.Count)), " of ", by, ".")
 		told.Ask = Say("How many jumps will you make, and how long is each?")
 	case arithmetic.Division:
-		total := In(scene.First, arithmetic.Grouped(m.Total))
+		total := In(scene.First, m.Number(m.Total).String())
 		told.Hands = Say(told.Hands, "Mark ", total, ". You will make jumps of ", by, " toward it.")
 		told.Ask = Say("How many jumps of ", by, " do you think fit in ", total, "?")
 		told.Desc = scene.Same("A number line from 0 with a mark at " + total.Text + ".")
@@ -56,7 +65,7 @@ func LineRowStart(p arithmetic.Problem, m arithmetic.StartRow) LineTold {
 
 // LineHopOn tells some of the jumps of a row.
 func LineHopOn(p arithmetic.Problem, m arithmetic.HopOn) LineTold {
-	by := In(scene.Moved, arithmetic.Grouped(m.By))
+	by := In(scene.Moved, m.Step().String())
 	step := "Jump " + by.Text
 	if m.Back {
 		step += " back"
@@ -92,7 +101,7 @@ func LineHopOn(p arithmetic.Problem, m arithmetic.HopOn) LineTold {
 func landsOn(m arithmetic.HopOn) string {
 	var list []string
 	for nth := m.First; nth <= m.Last; nth++ {
-		list = append(list, arithmetic.Grouped(m.Land(nth)))
+		list = append(list, m.Number(m.Land(nth)).String())
 	}
 	return List(list)
 }
@@ -110,7 +119,7 @@ func LineStopShort(m arithmetic.StopShort) LineTold {
 
 // LineCountHops counts the jumps of a division.
 func LineCountHops(m arithmetic.CountHops) LineTold {
-	n, by, total := In(scene.Result, jumps(m.Count)), In(scene.Second, arithmetic.Grouped(m.By)), In(scene.First, arithmetic.Grouped(m.Total))
+	n, by, total := In(scene.Result, jumps(m.Count)), In(scene.Second, m.Step().String()), In(scene.First, m.Number(m.Total).String())
 	hands := Say("Count the jumps: ", n, " of ", by, " fit in ", total, ".")
 	shown := jumps(m.Count) + " of " + by.Text + " fit in " + total.Text
 	if m.Rest > 0 {
@@ -127,7 +136,7 @@ func LineCountHops(m arithmetic.CountHops) LineTold {
 
 // LineRowDesc describes a row of equal jumps.
 func LineRowDesc(p arithmetic.Problem, row arithmetic.HopRow, a arithmetic.Answer, broken bool) scene.Telling {
-	by, from := arithmetic.Grouped(row.By), arithmetic.Grouped(row.From)
+	by, from := row.Step().String(), row.Number(row.From).String()
 	all := landsOn(arithmetic.HopOn{HopRow: row, First: 1, Last: row.Count})
 	t := lineOf(broken)
 	made := t + " From " + from + ", " + jumps(row.Count) + " of " + by + " " + way(row.Back)
@@ -137,7 +146,7 @@ func LineRowDesc(p arithmetic.Problem, row arithmetic.HopRow, a arithmetic.Answe
 	}
 	switch p.Kind {
 	case arithmetic.Product:
-		return scene.Telling{Shown: shown + " So " + p.String() + " = " + a.Number.String() + ".", Hidden: made + ". Where do they end? " + p.String() + " = ?"}
+		return scene.Telling{Shown: shown + " So " + p.String() + " = " + renamed(a) + ".", Hidden: made + ". Where do they end? " + p.String() + " = ?"}
 	case arithmetic.Division:
 		x, y, _ := p.Operands()
 		if a.Remainder > 0 {
@@ -146,7 +155,7 @@ func LineRowDesc(p arithmetic.Problem, row arithmetic.HopRow, a arithmetic.Answe
 		return scene.Telling{Shown: shown + " So " + x.String() + " ÷ " + y.String() + " is " + Answer(p, a) + ".",
 			Hidden: t + " A mark at " + x.String() + ", and a first jump of " + by + " from 0. How many jumps of " + by + " fit in " + x.String() + "?"}
 	case arithmetic.Counting:
-		return scene.Telling{Shown: shown + " So count: " + list(a.List, ", ") + ".",
+		return scene.Telling{Shown: shown + " So count: " + Answer(p, a) + ".",
 			Hidden: t + " Start at " + from + " and jump " + by + " " + way(row.Back) + " each time, " + strconv.FormatInt(row.Count, 10) + " times. Which numbers come?"}
 	}
 	return scene.Telling{Shown: shown + " These are the multiples of " + by + ".",
