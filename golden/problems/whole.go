@@ -64,7 +64,7 @@ func (d *Dealer) product() arithmetic.Problem {
 		}
 	case 2: // a place to the left
 		a, b = arithmetic.Int(d.upTo(4)), arithmetic.Int(arithmetic.Power10(1+d.IntN(3)))
-	case 3, 4:
+	case 4, 7:
 		a, b = d.inParts(), d.inParts()
 	case 5: // 5 × 1/4, 2/3 × 4
 		a, b = arithmetic.Int(1+d.Int64N(12)), d.common(12)
