@@ -171,6 +171,9 @@ func (s sight) solid(p measure.Paint) bool {
 
 // readPlaces counts the whole story.
 func readPlaces(s sight, t problems.Truth) error {
+	if s.ofDecimal() {
+		return s.readDecimal(t)
+	}
 	sum, count, err := s.placesTable()
 	if err != nil {
 		return err
@@ -203,6 +206,9 @@ func readPlaces(s sight, t problems.Truth) error {
 
 // stepsOfPlaces follows what lies on the table, as with blocks.
 func stepsOfPlaces(steps []sight, t problems.Truth) error {
+	if steps[0].ofDecimal() {
+		return stepsOfDecimal(steps, t)
+	}
 	n := t.Numbers
 	stops := []*big.Rat{n[0]}
 	switch steps[0].problem.Kind {

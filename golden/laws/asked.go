@@ -40,7 +40,23 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 		if !same(a.Number.Value, t.Value) {
 			return true, fmt.Errorf("the two numbers make %s, not %s", a.Number, t.Value.RatString())
 		}
-	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
+	case arithmetic.ExpandedForm:
+		if t.Parts == nil {
+			if !slices.Equal(a.List, t.List) {
+				return true, fmt.Errorf("the numbers are %v, not %v", a.List, t.List)
+			}
+			break
+		}
+		if len(a.Order) != len(t.Parts) {
+			return true, fmt.Errorf("there are %d parts, not %d", len(a.Order), len(t.Parts))
+		}
+		for i, part := range a.Order {
+			if !same(part.Value, t.Parts[i]) {
+				return true, fmt.Errorf("part %d is %s, not %s", i+1, part, t.Parts[i].RatString())
+			}
+		}
+		return true, nil
+	case arithmetic.Counting, arithmetic.RuleTable, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		if !slices.Equal(a.List, t.List) {
 			return true, fmt.Errorf("the numbers are %v, not %v", a.List, t.List)
 		}
@@ -100,7 +116,7 @@ func saysPlace(p Picture, title, desc string) error {
 	if p.Problem.Kind != arithmetic.PlaceValue {
 		return nil
 	}
-	place := strings.TrimSuffix(arithmetic.PlaceName(p.Problem.To), "s")
+	place := strings.TrimSuffix(p.Problem.PlaceName(), "s")
 	for _, text := range []string{title, desc} {
 		if !strings.Contains(strings.ToLower(text), place) {
 			return fmt.Errorf("the place of the %ss is not in %q", place, text)
@@ -151,6 +167,11 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 		for _, n := range t.List {
 			whole = append(whole, p.Problem.Run.Number(n).String())
 		}
+		if t.Parts != nil { // of a decimal
+			for _, n := range p.Answer.Order {
+				whole = append(whole, n.String())
+			}
+		}
 		last = whole[max(0, len(whole)-1):]
 		if p.Problem.Kind == arithmetic.CommonMultiples {
 			last = whole[:1] // the least
@@ -176,6 +197,11 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 	switch p.Problem.Kind {
 	case arithmetic.PlaceValue:
 		worth := arithmetic.Grouped(t.Value.Num().Int64())
+		if !t.Numbers[0].IsInt() {
+			worth = p.Answer.Number.String()
+			list = []string{"= " + worth, "worth " + worth}
+			break
+		}
 		if worth == p.Problem.Left.String() {
 			break
 		}
@@ -187,7 +213,7 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 			list = list[:3]
 		}
 	case arithmetic.InWords:
-		if t.Numbers[0].Cmp(big.NewRat(20, 1)) > 0 {
+		if t.Numbers[0].Cmp(big.NewRat(20, 1)) > 0 || !t.Numbers[0].IsInt() {
 			list = []string{t.Name}
 		}
 	case arithmetic.Parity:

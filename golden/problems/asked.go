@@ -16,6 +16,16 @@ const (
 // about deals a problem that asks something of one whole number or of two.
 func (d *Dealer) about(kind arithmetic.Kind) arithmetic.Problem {
 	p := arithmetic.Problem{Kind: kind}
+	switch decimal := d.IntN(3) == 0; kind {
+	case arithmetic.PlaceValue, arithmetic.ExpandedForm, arithmetic.InWords:
+		if !decimal {
+			break
+		}
+		if p.Left = d.digits(); kind == arithmetic.PlaceValue {
+			return d.digit(p)
+		}
+		return p
+	}
 	switch kind {
 	case arithmetic.PlaceValue:
 		n := 1 + d.upTo(7)

@@ -1,6 +1,10 @@
 package problems
 
 import (
+	"math/big"
+	"strconv"
+	"strings"
+
 	"modeler/arithmetic"
 	"modeler/fraction"
 )
@@ -46,6 +50,80 @@ func (d *Dealer) even() arithmetic.Number {
 func (d *Dealer) decimal() arithmetic.Number {
 	places := 1 + d.IntN(2)
 	return arithmetic.InPlaces(d.Int64N(arithmetic.Power10(places)*[]int64{1, 1, 3, 10}[d.IntN(4)]), places)
+}
+
+// workDigits works what is asked of the digits of a decimal; asked is false for other
+// problems.
+func (t *Truth) workDigits(p arithmetic.Problem) (asked bool) {
+	n, ok := p.Left.(arithmetic.Number)
+	if !ok || n.Form != arithmetic.Decimal {
+		return false
+	}
+	whole, after, _ := strings.Cut(t.Value.FloatString(n.Places), ".")
+	switch p.Kind {
+	case arithmetic.ExpandedForm:
+		for i, digit := range whole + after {
+			if digit != '0' {
+				unit := new(big.Rat).SetFrac64(1, 1)
+				for range len(whole) - 1 - i {
+					unit.Mul(unit, big.NewRat(10, 1))
+				}
+				for range i - len(whole) + 1 {
+					unit.Mul(unit, big.NewRat(1, 10))
+				}
+				t.Parts = append(t.Parts, unit.Mul(unit, big.NewRat(int64(digit-'0'), 1)))
+			}
+		}
+		if len(t.Parts) == 0 {
+			t.Parts = []*big.Rat{new(big.Rat)}
+		}
+	case arithmetic.PlaceValue:
+		unit := big.NewRat(p.To, 1)
+		if p.Places > 0 {
+			unit = big.NewRat(1, arithmetic.Power10(p.Places))
+		}
+		units := new(big.Rat).Quo(t.Value, unit)
+		digit := new(big.Int).Quo(units.Num(), units.Denom())
+		digit.Mod(digit, big.NewInt(10))
+		t.Value = unit.Mul(unit, new(big.Rat).SetInt(digit))
+	case arithmetic.InWords:
+		count, _ := strconv.ParseInt(after, 10, 64)
+		wholes, _ := strconv.ParseInt(whole, 10, 64)
+		last := []string{"", "tenth", "hundredth", "thousandth"}[n.Places]
+		if count != 1 {
+			last += "s"
+		}
+		t.Name = name(count) + " " + last
+		if wholes > 0 {
+			t.Name = name(wholes) + " and " + t.Name
+		}
+		if wholes > 0 && count == 0 {
+			t.Name = name(wholes)
+		}
+	default:
+		return false
+	}
+	return true
+}
+
+// digits deals a decimal of up to three places.
+func (d *Dealer) digits() arithmetic.Number {
+	places := 1 + d.IntN(3)
+	most := arithmetic.Power10(places + []int{0, 0, 1, 3}[d.IntN(4)])
+	n := d.Int64N(most)
+	if d.IntN(3) == 0 { // with a zero inside it
+		n = n/100*100 + n%10
+	}
+	return arithmetic.InPlaces(n, places)
+}
+
+// digit deals a place that a decimal reaches.
+func (d *Dealer) digit(p arithmetic.Problem) arithmetic.Problem {
+	n := p.Left.(arithmetic.Number)
+	if p.Places = d.IntN(n.Places + 1); p.Places == 0 {
+		p.To = 1
+	}
+	return p
 }
 
 func (d *Dealer) percent() arithmetic.Number {

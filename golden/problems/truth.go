@@ -25,6 +25,7 @@ type Truth struct {
 	Rounded   []*big.Rat // of an estimate: what is put in the place of the two numbers
 	Name      string     // of a number to be written in words
 	Even      bool       // of an even number
+	Parts     []*big.Rat // of the expanded form of a decimal
 	Fewest    int        // of an amount of money: the least number of coins and bills that make it
 	Names     []string   // of equal names: each as it is written, fewest parts first
 }

@@ -30,6 +30,9 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 		return
 	}
 	t.Value = value(p.Left)
+	if t.workDigits(p) {
+		return
+	}
 	n := t.Value.Num().Int64()
 	switch p.Kind {
 	case arithmetic.PlaceValue:

@@ -40,7 +40,7 @@ func (t *table) lay(s *scene.Scene, power int, at scene.Circle, as laid) {
 		it.Finish = scene.Fine // a dash would be as long as a side
 	}
 	if as.of != scene.OfNothing {
-		it.Worth = fraction.Whole(arithmetic.Power10(power))
+		it.Worth = fraction.Must(arithmetic.Power10(power), arithmetic.Power10(t.places))
 	}
 	s.Add(it)
 }

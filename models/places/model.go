@@ -1,4 +1,4 @@
-// Package places draws whole numbers in a place-value table: counters in columns,
+// Package places draws whole numbers and decimals in a place-value table: counters in columns,
 // each worth what its column says.
 package places
 
@@ -16,7 +16,7 @@ import (
 var Model = &telling.Model{
 	Name:  "place-value-table",
 	Title: "Place-value table",
-	Doc:   "Shows whole numbers up to millions with counters in columns, and what happens to the columns when they are added, subtracted, compared or made 10 times as much.",
+	Doc:   "Shows whole numbers up to millions, and decimals to thousandths, with counters in columns, and what happens to the columns when they are added, subtracted, compared or made 10 times as much.",
 	Kinds: []arithmetic.Kind{
 		arithmetic.Show,
 		arithmetic.InWords,
@@ -43,6 +43,10 @@ var Model = &telling.Model{
 		"82,000 ÷ 1,000",
 		"39,950 + 100",
 		"6 x 347",
+		"3.047",
+		"347.392 in expanded form",
+		"value of the 4 in 0.347",
+		"0.047 in words",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -53,6 +57,12 @@ var Model = &telling.Model{
 // and where blocks come to an end.
 func turn(p arithmetic.Problem) int {
 	a, b := arithmetic.Number{}, arithmetic.Number{}
+	if isDecimal(p) {
+		if n := p.Left.(arithmetic.Number); p.Kind == arithmetic.Show && n.Places < 3 {
+			return telling.Follows
+		}
+		return telling.Leads
+	}
 	switch p.Kind {
 	case arithmetic.InWords:
 		return telling.Leads
@@ -90,6 +100,9 @@ const mostInBlocks = 9_999
 const small = 20
 
 func fits(p arithmetic.Problem) error {
+	if isDecimal(p) {
+		return fitsDecimal(p)
+	}
 	switch p.Kind {
 	case arithmetic.Show, arithmetic.InWords, arithmetic.ExpandedForm, arithmetic.PlaceValue:
 		n, ok := p.Left.(arithmetic.Number)
@@ -177,6 +190,9 @@ func placed(n arithmetic.Number) (int64, error) {
 }
 
 func tell(p arithmetic.Problem) telling.Telling {
+	if isDecimal(p) {
+		return tellDecimal(p)
+	}
 	switch p.Kind {
 	case arithmetic.Addition:
 		return tellAdded(p)

@@ -8,6 +8,9 @@ import (
 
 // name is what stands over a column: within a period it is hundreds, tens or ones.
 func (t *table) name(power int) string {
+	if t.places > 0 {
+		return words.DecimalColumn(t.places, power)
+	}
 	if t.periods {
 		power %= 3
 	}

@@ -48,6 +48,7 @@ const smallest = 12
 // demand is what a table must have room for.
 type demand struct {
 	top     int                 // the largest place
+	places  int                 // columns after the point, which stand right of the ones
 	periods bool                // whether periods have names, as they do from five columns on
 	slots   []arithmetic.Counts // of each band: the most counters that lie there
 	frames  bool                // the bands are the tens of one number, not two numbers
@@ -61,6 +62,7 @@ type demand struct {
 // table is the layout of a lesson.
 type table struct {
 	top     int
+	places  int
 	periods bool
 	wide    bool // five counters stand in a row, and not in an upright line
 	across  int  // how many stand in a row where they lie in rows of a digit; 0 where they lie in fives
@@ -73,7 +75,7 @@ type table struct {
 
 // layTable gives every column and band its place.
 func layTable(d demand) table {
-	t := table{top: d.top, periods: d.periods || d.top >= fewColumns, wide: d.top < fewColumns, across: d.across}
+	t := table{top: d.top, places: d.places, periods: d.places == 0 && (d.periods || d.top >= fewColumns), wide: d.top < fewColumns, across: d.across}
 	gutter := 0
 	if d.sign {
 		gutter = signWidth
@@ -166,7 +168,7 @@ func (t *table) gap(power int) int {
 	if power == 0 {
 		return 0
 	}
-	if t.periods && power%3 == 0 {
+	if t.periods && power%3 == 0 || t.places > 0 && power == t.places {
 		return periodGap
 	}
 	return columnGap
