@@ -39,6 +39,7 @@ var readings = map[string]readers{
 	"equal-groups":      {readGroups, stepsOfGroups, true},
 	"fraction-circle":   {readDiscs, stepsOfDiscs, true},
 	"function-table":    {readTable, stepsOfTable, false},
+	"shape-parts":       {readShapes, stepsOfShapes, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

@@ -20,6 +20,7 @@ import (
 	"modeler/models/groups"
 	"modeler/models/line"
 	"modeler/models/places"
+	"modeler/models/shapes"
 	"modeler/models/table"
 	"modeler/models/telling"
 )
@@ -46,6 +47,7 @@ var All = []*Model{
 	bond.Model,
 	discs.Model,
 	table.Model,
+	shapes.Model,
 }
 
 // Named returns the model of that name, or nil.
