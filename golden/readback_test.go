@@ -45,6 +45,7 @@ var readings = map[string]readers{
 	"hundred-chart":         {readChart, stepsOfChart, false},
 	"fraction-area":         {readFractionArea, stepsOfFractionArea, true},
 	"fraction-wall":         {readWall, stepsOfWall, true},
+	"shape-parts":           {readShapes, stepsOfShapes, true},
 }
 
 // anywhere lists what is read in every picture of every model, those to come too.

@@ -24,6 +24,7 @@ import (
 	"modeler/models/hundredths"
 	"modeler/models/line"
 	"modeler/models/places"
+	"modeler/models/shapes"
 	"modeler/models/square"
 	"modeler/models/table"
 	"modeler/models/telling"
@@ -58,6 +59,7 @@ var All = []*Model{
 	table.Model,
 	hundredths.Model,
 	wall.Model,
+	shapes.Model,
 }
 
 // Named returns the model of that name, or nil.

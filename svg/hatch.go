@@ -48,15 +48,23 @@ var cellHatchings = map[scene.Role]hatching{
 // and leastCrossed that of the smallest that gets a line from corner to corner.
 const leastHatched, leastCrossed = 20, 4
 
-// hatching is the lines that an item's surface gets: rectangles,
-// wedges and grids do.
+// leastDisc is the radius of the smallest disc that gets the lines of a surface:
+// counters are solid marks, and smaller.
+const leastDisc = 40
+
+// hatching is the lines that an item's surface gets: rectangles, wedges, polygons,
+// grids and large discs do.
 func (t *Theme) hatching(it scene.Item) (h hatching, has bool) {
 	if !t.hatched || it.Finish != scene.Plain {
 		return hatching{}, false
 	}
 	switch sh := it.Shape.(type) {
-	case scene.Rect, scene.Wedge:
+	case scene.Rect, scene.Wedge, scene.Polygon:
 		h, has = hatchings[it.Role]
+	case scene.Circle:
+		if sh.R >= leastDisc {
+			h, has = hatchings[it.Role]
+		}
 	case scene.Grid:
 		w, high := sh.W/sh.Cols, sh.H/sh.Rows
 		switch {

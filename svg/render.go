@@ -93,11 +93,13 @@ func (p *painter) item(it scene.Item) {
 	case scene.Grid:
 		p.grid(it, sh, look)
 	case scene.Circle:
+		p.hatchDisc(it, sh)
 		p.with(p.surface(it, look))
 		p.Circle(sh.X, sh.Y, sh.R)
 	case scene.Wedge:
 		p.wedge(it, sh, look)
 	case scene.Polygon:
+		p.hatchPolygon(it, sh)
 		p.with(p.surface(it, look))
 		p.Path(trace(sh) + "Z")
 	case scene.Line:

@@ -41,6 +41,13 @@ func (p *painter) wedge(it scene.Item, w scene.Wedge, look colours) {
 	p.Path("M" + strconv.Itoa(w.X) + " " + strconv.Itoa(w.Y) + "L" + from + arc + "Z")
 }
 
+// hatchDisc draws the lines of a hatched disc, those of its two halves.
+func (p *painter) hatchDisc(it scene.Item, c scene.Circle) {
+	for half := range 2 {
+		p.hatchWedge(it, scene.Wedge{X: c.X, Y: c.Y, R: c.R, From: half, Count: 1, Parts: 2})
+	}
+}
+
 // hatchWedge draws the lines of a hatched wedge: arcs where a rectangle has rising
 // lines, spokes where it has falling ones, and close arcs for level ones.
 func (p *painter) hatchWedge(it scene.Item, w scene.Wedge) {

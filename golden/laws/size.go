@@ -1,6 +1,7 @@
 package laws
 
 import (
+	"errors"
 	"fmt"
 	"math/big"
 	"slices"
@@ -98,7 +99,7 @@ func EqualSize(p Picture) error {
 			return err
 		}
 	}
-	return circles(p)
+	return errors.Join(circles(p), polygons(p))
 }
 
 // roundsLengths is the model whose bars are rounded to whole units: amounts as 1,423

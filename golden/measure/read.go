@@ -152,7 +152,7 @@ func (r *reader) element(name string, attrs []Attr, s state) error {
 			line(name == "polygon", points)
 		}
 	case "path":
-		if strings.Contains(at("d"), "A") {
+		if strings.ContainsAny(at("d"), "A.") {
 			return r.arcs(at("d"), s)
 		}
 		var paths []Path

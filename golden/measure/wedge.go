@@ -22,8 +22,8 @@ var (
 	arcsPath  = regexp.MustCompile(`^(M[\d.]+ [\d.]+(A\d+ \d+ 0 [01] 1 [\d.]+ [\d.]+|L[\d.]+ [\d.]+))+$`)
 )
 
-// arcs reads a path with arcs in it: a wedge, or the lines that hatch one, which
-// are nothing to measure.
+// arcs reads a path with arcs or tenths of a unit in it: a wedge, or the lines that
+// hatch one, which are nothing to measure.
 func (r *reader) arcs(d string, s state) error {
 	m := wedgePath.FindStringSubmatch(d)
 	if m == nil {

@@ -30,7 +30,7 @@ var Model = &telling.Model{
 		arithmetic.Renaming,
 	},
 	Examples: []string{
-		"3/4", "2/3 = 4/6", "compare 2/3 and 3/4", "1/2 + 1/3", "3/4 + 3/4", "2 1/4 − 3/4", "7/4 as a mixed number", "6/8 in simplest form",
+		"3/4", "3/8 of a circle", "2/3 = 4/6", "compare 2/3 and 3/4", "1/2 + 1/3", "3/4 + 3/4", "2 1/4 − 3/4", "7/4 as a mixed number", "6/8 in simplest form",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -79,9 +79,6 @@ func fits(p arithmetic.Problem) error {
 		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
 			return errors.New(words.DiscsTooMany(mostWholes))
 		}
-	}
-	if p.Kind == arithmetic.ShapePart && numbers[0].Value.Cmp(fraction.Whole(1)) > 0 {
-		return errors.New(words.ShapeOneWhole(p.Shape))
 	}
 	w, err := work(p)
 	switch {

@@ -50,10 +50,6 @@ func TestDiscsSayWhyTheyDoNotFit(t *testing.T) {
 			t.Errorf("%s: %v, want a reason with %q", test.problem, err, test.because)
 		}
 	}
-	part := arithmetic.Problem{Kind: arithmetic.ShapePart, Left: arithmetic.Frac(fraction.Must(5, 4)), Shape: arithmetic.Circle}
-	if err := Model.Fits(part); err == nil || !strings.Contains(err.Error(), "at most the whole circle") {
-		t.Errorf("5/4 of a circle: %v", err)
-	}
 }
 
 // pieces counts what is worth something, by role.

@@ -74,7 +74,9 @@ func (n showing) picture(shaded, story bool) *scene.Scene {
 			g.name(s, scene.Hidden, telling.Join(telling.Unknown()), scene.HiddenOnly)
 		}
 	}
-	n.nameParts(s, p)
+	if !shaded { // on shading a name would be hard to read
+		n.nameParts(s, p)
+	}
 	return s
 }
 
@@ -88,6 +90,6 @@ func (n showing) nameParts(s *scene.Scene, p picture) {
 	for i := range int(p.cut) {
 		at := scene.NearRim(spot.X, spot.Y, n.r*64/100, 2*i+1, 2*int(p.cut))
 		part := scene.Text{X: at.X, Y: at.Y, Size: scene.Small, Runs: []scene.Run{{Num: "1", Den: strconv.FormatInt(p.cut, 10)}}}
-		s.Add(scene.Item{Shape: part, Role: scene.Note, When: scene.ShownOnly})
+		s.Add(scene.Item{Shape: part, Role: scene.Note})
 	}
 }
