@@ -18,6 +18,7 @@ type JudgeSieve struct {
 	Number    int64
 	Prime     bool
 	By, Times int64
+	Primes    []int64 // those whose other multiples were crossed out
 }
 
 func (StartSieve) move() {}
@@ -57,6 +58,7 @@ func PrimeBySieve(p Problem) (Working, error) {
 			out.Hit, judge.Prime = true, false
 			judge.By, judge.Times = prime, n/prime
 		}
+		judge.Primes = append(judge.Primes, prime)
 		w.Moves = append(w.Moves, out)
 	}
 	w.Answer.True = judge.Prime

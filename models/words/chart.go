@@ -117,7 +117,7 @@ func (c Chart) HopOn(m arithmetic.HopOn) Told {
 	told := Told{
 		Title: "Count " + way(m.Back) + " " + by,
 		Hands: Say("From "+before+" go "+c.way()+" and lay a counter on ", lands, "."),
-		Ask:   Say("Which number comes " + by + " after " + before + "?"),
+		Ask:   Say("Which number is " + by + " more than " + before + "?"),
 		Desc: scene.Telling{Shown: "From " + before + " the count goes on to " + lands.Text + ".",
 			Hidden: "From " + before + " the count goes on by " + by + ". Which number comes?"},
 	}

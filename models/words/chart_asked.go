@@ -159,9 +159,12 @@ func (c ChartSieve) Title() scene.Telling {
 // Whole describes the finished sieve.
 func (c ChartSieve) Whole() scene.Telling {
 	n := g(c.By.Number)
-	given := chartIs + " " + n + " is framed."
+	given, crossed := chartIs+" "+n+" is framed.", "1 is crossed out."
+	if len(c.By.Primes) > 0 {
+		crossed = "1 is crossed out, and the other multiples of " + List(numbers(c.By.Primes)) + " up to " + n + "."
+	}
 	return scene.Telling{
-		Shown:  given + " 1 and the multiples of smaller primes are crossed out. " + c.why(c.By).String(),
+		Shown:  given + " " + crossed + " " + c.why(c.By).String(),
 		Hidden: given + " Will it be crossed out with the multiples of 2, 3, 5 or 7, or will it stay?",
 	}
 }

@@ -89,7 +89,7 @@ func (s Square) SeeArray(m arithmetic.SeeArray) Told {
 		Title: "See the rectangle",
 		Hands: Say("From the corner to that place there "+areIs(m.Rows)+" ", In(scene.First, Count(m.Rows, "row")), " of ", In(scene.Second, Count(m.Cols, "cell")), ": ", cells, " in all. The number counts the cells of its rectangle."),
 		Ask:   Say("How many cells are there from the corner to that place?"),
-		Desc: scene.Telling{Shown: "The rectangle from the corner has " + rowsOf(m.Rows, m.Cols) + ": " + cells.Text + " cells.",
+		Desc: scene.Telling{Shown: "The rectangle from the corner has " + rowsOf(m.Rows, m.Cols) + ": " + Count(m.Cells, "cell") + ".",
 			Hidden: "The rectangle from the corner has " + rowsOf(m.Rows, m.Cols) + ". How many cells is that?"},
 	}
 }

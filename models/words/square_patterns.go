@@ -78,7 +78,7 @@ func (s Square) FindAll(m arithmetic.FindAll) Told {
 	if len(m.Off) > 0 {
 		t.Hands = Say(t.Hands, " "+capital(SquareBeyond)+" "+SquareOff(m)+".")
 	}
-	t.Hands = Say(t.Hands, " The factors are ", In(scene.Result, List(numbers(rowsIn(s.Answer.Pairs)))), ".")
+	t.Hands = Say(t.Hands, " ", s.factors())
 	t.Desc = scene.Telling{Shown: s.places(m), Hidden: "Where else does " + n.Text + " stand, and which factors are too large for the square?"}
 	return t
 }
@@ -125,6 +125,15 @@ func (s Square) places(m arithmetic.FindAll) string {
 	return text
 }
 
+// factors lists the factors of the number.
+func (s Square) factors() Phrase {
+	all := rowsIn(s.Answer.Pairs)
+	if len(all) == 1 {
+		return Say("Its only factor is ", In(scene.Result, g(all[0])), ".")
+	}
+	return Say("The factors are ", In(scene.Result, List(numbers(all))), ".")
+}
+
 // FactorsTitle is the problem and its factors.
 func (s Square) FactorsTitle() scene.Telling {
 	return scene.Telling{Shown: s.String() + ": " + list(rowsIn(s.Answer.Pairs), ", "), Hidden: Asked(s.Problem)}
@@ -133,7 +142,7 @@ func (s Square) FactorsTitle() scene.Telling {
 // FactorsWhole describes all places of a number.
 func (s Square) FactorsWhole(m arithmetic.FindAll) scene.Telling {
 	return scene.Telling{
-		Shown:  squareIs + " " + s.places(m) + " The factors are " + List(numbers(rowsIn(s.Answer.Pairs))) + ".",
+		Shown:  squareIs + " " + s.places(m) + " " + s.factors().String(),
 		Hidden: squareIs + " Where does " + g(m.Number) + " stand, and which numbers are at the edges there?",
 	}
 }
