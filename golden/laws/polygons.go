@@ -4,12 +4,17 @@ import (
 	"fmt"
 	"math/big"
 
+	"modeler/arithmetic"
 	"modeler/models/scene"
 )
 
-// polygons: polygons worth as much are of one area, which is that of rectangles worth
-// as much where there are any.
+// polygons: in parts of shapes, polygons worth as much are of one area, which is that of
+// rectangles worth as much where there are any. Elsewhere a polygon may be a card or a
+// bill, which has a number on it and no size of its own.
 func polygons(p Picture) error {
+	if p.Problem.Kind != arithmetic.ShapePart {
+		return nil
+	}
 	var ref scene.Item
 	var all *big.Rat // of the first piece, in square units to 1
 	some := false
