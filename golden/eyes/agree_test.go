@@ -26,8 +26,15 @@ func same(theirs, ours string) bool {
 	return d.Abs(d).Cmp(new(big.Rat).SetFrac(big.NewInt(1), tiny)) < 0
 }
 
-// value is a number as people write it: 1,204, 6/8, 1 1/2, 0.30, $5.00.
+// value is a number as people write it: 1,204, 6/8, 1 1/2, 0.30, $5.00, 62%.
 func value(text string) (*big.Rat, bool) {
+	if hundredths, is := strings.CutSuffix(text, "%"); is {
+		n, ok := value(hundredths)
+		if ok {
+			n.Quo(n, big.NewRat(100, 1))
+		}
+		return n, ok
+	}
 	whole, part, mixed := strings.Cut(strings.NewReplacer(",", "", "$", "").Replace(text), " ")
 	a, ok := new(big.Rat).SetString(whole)
 	if !ok || !mixed {

@@ -15,7 +15,8 @@ const plain = (text) => text.replace(/[$,]/g, '');
 // Each library by the names that this script uses.
 const libraries = {
   fraction: {
-    read: (text) => new Fraction(plain(text)), // it reads 1 1/2 and 0.30 itself
+    // It reads 1 1/2 and 0.30 itself.
+    read: (text) => (text.endsWith('%') ? new Fraction(plain(text).slice(0, -1)).div(100) : new Fraction(plain(text))),
     print: (x) => x.toFraction(),
     floor: (x) => x.floor(),
     nearest: (x, to) => x.div(to).round().mul(to),
@@ -25,6 +26,7 @@ const libraries = {
   },
   decimal: {
     read(text) {
+      if (text.endsWith('%')) return libraries.decimal.read(text.slice(0, -1)).div(100);
       const [part, whole] = plain(text).split(' ').reverse();
       const [above, below] = part.split('/');
       return new Decimal(above).div(below ?? 1).add(whole ?? 0);
@@ -103,11 +105,11 @@ function asked({ kind, left, right, list, to, run: rule }, lib) {
     case 'place value': return { value: lib.print(lib.floor(n.div(to)).mod(10).mul(to)) };
     case 'expanded form': {
       const parts = [];
-      for (let unit = lib.read('1'); lib.order(n, unit) >= 0; unit = unit.mul(10)) {
+      for (let unit = lib.read('0.001'); lib.order(n, unit) >= 0; unit = unit.mul(10)) {
         const part = lib.floor(n.div(unit)).mod(10).mul(unit);
         if (lib.order(part, zero) > 0) parts.unshift(part);
       }
-      return row(parts);
+      return row(parts.length > 0 ? parts : [n]);
     }
     case 'even or odd': return { word: lib.order(n.mod(2), zero) === 0 ? 'even' : 'odd' };
     case 'prime': return { word: { 1: 'neither', 2: 'prime' }[factors(n, lib).length] ?? 'composite' };

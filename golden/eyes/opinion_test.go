@@ -1,6 +1,7 @@
 package eyes
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -20,7 +21,7 @@ type question struct {
 	Left  any            `json:"left"`
 	Right any            `json:"right"`
 	List  []string       `json:"list"`
-	To    int64          `json:"to"`
+	To    string         `json:"to"` // what is rounded to, such as 100 or 0.01
 	Blank map[string]any `json:"blank"`
 	Run   map[string]any `json:"run"`
 	Up    bool           `json:"up"` // a quotient is rounded up
@@ -34,13 +35,30 @@ type opinion struct {
 }
 
 func ask(p arithmetic.Problem) question {
-	q := question{Kind: string(p.Kind), Left: typed(p.Left), Right: typed(p.Right), To: p.To,
+	q := question{Kind: string(p.Kind), Left: typed(p.Left), Right: typed(p.Right), To: unit(p),
 		Blank: map[string]any{"num": p.Blank.Num, "den": p.Blank.Den}, Up: p.Rest == arithmetic.OneMore,
-		Run: map[string]any{"from": strconv.FormatInt(p.Run.From, 10), "by": strconv.FormatInt(p.Run.By, 10), "op": p.Run.Op.String(), "terms": p.Run.Terms}}
+		Run: map[string]any{"from": counted(p.Run.From, p.Run), "by": counted(p.Run.By, p.Run), "op": p.Run.Op.String(), "terms": p.Run.Terms}}
 	for _, n := range p.List {
 		q.List = append(q.List, n.String())
 	}
 	return q
+}
+
+// counted is a number of a run, which may be counted in parts of one; what is
+// multiplied by is no part.
+func counted(n int64, r arithmetic.Run) string {
+	if r.Parts > 1 {
+		return fmt.Sprintf("%d/%d", n, r.Parts)
+	}
+	return strconv.FormatInt(n, 10)
+}
+
+// unit is what a number is rounded to.
+func unit(p arithmetic.Problem) string {
+	if p.Places > 0 {
+		return "0." + strings.Repeat("0", p.Places-1) + "1"
+	}
+	return strconv.FormatInt(p.To, 10)
 }
 
 func typed(e arithmetic.Expr) any {
@@ -55,6 +73,10 @@ func typed(e arithmetic.Expr) any {
 
 // taught is how many lessons are compared.
 const taught = 6000
+
+// withoutLibrary are the kinds whose answers are lists of names or of coins, which no
+// library of numbers gives; math/big alone judges them.
+var withoutLibrary = []arithmetic.Kind{arithmetic.Coins, arithmetic.CoinsWorth, arithmetic.EqualNames}
 
 // TestTwoLibrariesAgree types random problems, has them taught, and compares the
 // answers with those of two libraries, which work the problems as they were
@@ -83,6 +105,10 @@ func TestTwoLibrariesAgree(t *testing.T) {
 			}
 			if err := laws.TrueAnswer(&laws.Lesson{Model: l.Model, Problem: p, Truth: truth(t, p), Telling: l.Telling}); err != nil {
 				t.Errorf("%s: math/big: %v", p, err)
+			}
+			if slices.Contains(withoutLibrary, p.Kind) {
+				tally[string(p.Kind)]++
+				continue
 			}
 			lessons = append(lessons, lesson{p, words.Answer(l.Problem, l.Answer)})
 			tally[string(p.Kind)]++

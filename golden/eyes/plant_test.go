@@ -114,7 +114,10 @@ func TestAFaultInALessonIsSeen(t *testing.T) {
 			names = append(names, model)
 			for _, f := range faults {
 				wrong := told.Whole.View(false)
-				at := slices.IndexFunc(wrong.Items, func(it scene.Item) bool { _, ok := it.Shape.(scene.Text); return ok })
+				at := slices.IndexFunc(wrong.Items, func(it scene.Item) bool {
+					text, ok := it.Shape.(scene.Text) // a line through the middle of a fraction is its bar
+					return ok && !slices.ContainsFunc(text.Runs, func(r scene.Run) bool { return r.Den != "" })
+				})
 				f.plant(&wrong, wrong.Items[at].Shape.(scene.Text))
 				p := drawn(model, &wrong, false, svg.Themes[0])
 				p.Name = model + ", " + f.name

@@ -140,7 +140,7 @@ func (t *told) sides() {
 	for i, piece := range t.sidePieces(t.across) {
 		s := tops[i]
 		y := t.y - braceGap
-		line := scene.Polyline{{X: s.from + 1, Y: y}, {X: s.from + 1, Y: y - braceDepth}, {X: s.from + s.long - 1, Y: y - braceDepth}, {X: s.from + s.long - 1, Y: y}}
+		line := scene.Polyline{{X: s.from + braceAir, Y: y}, {X: s.from + braceAir, Y: y - braceDepth}, {X: s.from + s.long - braceAir, Y: y - braceDepth}, {X: s.from + s.long - braceAir, Y: y}}
 		label := scene.Text{X: s.from + s.long/2, Size: scene.Middle, Runs: telling.Numeral(piece, scene.Second).Runs()}
 		label.Y = y - braceDepth - labelGap - label.Box().Bottom()
 		t.story.Add(0, scene.Item{Shape: line, Role: scene.Note, Finish: scene.Fine}, scene.Item{Shape: label, Role: scene.Second})
@@ -149,7 +149,7 @@ func (t *told) sides() {
 	for i, piece := range t.sidePieces(t.down) {
 		s := lefts[i]
 		x := t.x - braceGap
-		line := scene.Polyline{{X: x, Y: s.from + 1}, {X: x - braceDepth, Y: s.from + 1}, {X: x - braceDepth, Y: s.from + s.long - 1}, {X: x, Y: s.from + s.long - 1}}
+		line := scene.Polyline{{X: x, Y: s.from + braceAir}, {X: x - braceDepth, Y: s.from + braceAir}, {X: x - braceDepth, Y: s.from + s.long - braceAir}, {X: x, Y: s.from + s.long - braceAir}}
 		label := scene.Text{Y: s.from + s.long/2, Size: scene.Middle, Runs: telling.Numeral(piece, scene.First).Runs()}
 		label.X = x - braceDepth - labelGap - label.Box().W/2
 		t.story.Add(t.takeAt, scene.Item{Shape: line, Role: scene.Note, Finish: scene.Fine}, scene.Item{Shape: label, Role: scene.First})

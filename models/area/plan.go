@@ -67,6 +67,7 @@ func lay(w arithmetic.Working) *plan {
 const (
 	braceGap   = 8   // from the squares to a brace
 	braceDepth = 10  // of a brace
+	braceAir   = 3   // from its ends to those of what it spans
 	labelGap   = 8   // from a brace to its label
 	tallLabel  = 74  // a stacked fraction
 	flatLabel  = 40  // a number without a bar

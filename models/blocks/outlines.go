@@ -40,7 +40,12 @@ func roundRooms(rooms []scene.Box, air int) scene.Polygon {
 		if i+1 < len(list) {
 			bottom = (row.Bottom() + list[i+1].Y) / 2
 		}
-		line = append(line, scene.Point{X: row.Right() + air, Y: top}, scene.Point{X: row.Right() + air, Y: bottom})
+		// A corner that is none would shift the dashes in some renderers.
+		if last := len(line) - 1; i > 0 && line[last].X == row.Right()+air {
+			line[last].Y = bottom
+		} else {
+			line = append(line, scene.Point{X: row.Right() + air, Y: top}, scene.Point{X: row.Right() + air, Y: bottom})
+		}
 		top = bottom
 	}
 	return line
