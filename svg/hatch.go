@@ -52,15 +52,19 @@ const leastHatched, leastCrossed = 20, 4
 // counters are solid marks, and smaller.
 const leastDisc = 40
 
-// hatching is the lines that an item's surface gets: rectangles, wedges, polygons,
-// grids and large discs do.
+// hatching is the lines that an item's surface gets: rectangles, wedges, polygons
+// that are a part of a whole, grids and large discs do.
 func (t *Theme) hatching(it scene.Item) (h hatching, has bool) {
 	if !t.hatched || it.Finish != scene.Plain {
 		return hatching{}, false
 	}
 	switch sh := it.Shape.(type) {
-	case scene.Rect, scene.Wedge, scene.Polygon:
+	case scene.Rect, scene.Wedge:
 		h, has = hatchings[it.Role]
+	case scene.Polygon:
+		if it.Worth.Sign() > 0 && it.Worth.Num() < it.Worth.Den() { // a part of a shape; on others numbers may stand
+			h, has = hatchings[it.Role]
+		}
 	case scene.Circle:
 		if sh.R >= leastDisc {
 			h, has = hatchings[it.Role]

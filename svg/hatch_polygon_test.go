@@ -6,6 +6,7 @@ import (
 	"strings"
 	"testing"
 
+	"modeler/fraction"
 	"modeler/models/scene"
 )
 
@@ -20,7 +21,7 @@ func TestPolygonsAreHatchedInside(t *testing.T) {
 	} {
 		for _, role := range []scene.Role{scene.First, scene.Second, scene.Result, scene.Moved} {
 			s := &scene.Scene{W: 400, H: 400}
-			s.Draw(role, scene.Plain, corners)
+			s.Add(scene.Item{Shape: corners, Role: role, Of: scene.OfFirst, Worth: fraction.Must(1, 4)})
 			file := string(Render(s, Options{Theme: ink}))
 			lines := segment.FindAllStringSubmatch(strings.ReplaceAll(file, "Z", ""), -1)
 			found := 0
