@@ -92,6 +92,8 @@ func readBars(s sight, t problems.Truth) error {
 			}
 		}
 		return nil
+	case arithmetic.Product:
+		return both(each("the copies", second, t.Value), s.readCopies(t))
 	case arithmetic.Show:
 		return each("the number", first, t.Numbers[0])
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:

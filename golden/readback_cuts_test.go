@@ -129,7 +129,7 @@ func (s sight) readCuts(t problems.Truth) error {
 	switch s.problem.Kind {
 	case arithmetic.Claim, arithmetic.Comparison:
 		_, _, alone = s.problem.Operands()
-	case arithmetic.Show, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
+	case arithmetic.Show, arithmetic.Product, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
 		alone = true
 	}
 	empty := s.emptyCells()

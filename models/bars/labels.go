@@ -68,7 +68,8 @@ func besideRoom(lines ...notation.Line) int {
 	return room
 }
 
-// mark is a brace over or under some units, with the number they make.
+// mark is a brace over or under some units, with the number they make where line
+// has one.
 type mark struct {
 	from, to int64
 	line     notation.Line
@@ -98,12 +99,18 @@ func (s strip) braces(sc *scene.Scene, edge int, up bool, marks []mark) {
 		if m.to > m.from {
 			sc.Add(scene.Item{Shape: scene.Polyline{{X: x1, Y: near}, {X: x1, Y: far}, {X: x2, Y: far}, {X: x2, Y: near}}, Role: m.role, When: m.when})
 		}
+		if len(m.line) == 0 {
+			continue
+		}
 		labels[i] = scene.Text{X: (s.at(m.from) + s.at(m.to)) / 2, Y: far + way*tall, Size: scene.Middle, Runs: m.line.Runs()}
 		labels[i].X += max(0, left-labels[i].Box().X)
 		left = labels[i].Box().Right() + apart
 	}
 	right := scene.PaperW - scene.Margin
 	for i := len(marks) - 1; i >= 0; i-- {
+		if len(marks[i].line) == 0 {
+			continue
+		}
 		labels[i].X -= max(0, labels[i].Box().Right()-right)
 		right = labels[i].Box().X - apart
 		sc.Add(scene.Item{Shape: labels[i], Role: marks[i].role, When: marks[i].when})

@@ -28,11 +28,13 @@ var Model = &telling.Model{
 		arithmetic.FractionForm,
 		arithmetic.SimplestForm,
 		arithmetic.Renaming,
+		arithmetic.Product,
 	},
 	Examples: []string{
 		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
 		"1/4 + 2/4", "3/4 + 3/4", "1/2 + 1/3", "1 1/2 + 3/4", "7/8 − 3/8", "3/4 − 1/3", "2 1/4 − 3/4",
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
+		"5 × 1/4", "3 × 2/5",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -40,7 +42,7 @@ var Model = &telling.Model{
 }
 
 // leads is the turn of fractions alone.
-var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming)
+var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.Product)
 
 // turn follows where a fraction is compared with a decimal: a picture in hundredths
 // shows both as they are written.
@@ -80,6 +82,9 @@ func fits(p arithmetic.Problem) error {
 	if len(numbers) > mostListed {
 		return errors.New(words.BarsTooMany(mostListed))
 	}
+	if p.Kind == arithmetic.Product {
+		numbers = numbers[1:] // the first counts copies
+	}
 	for _, n := range numbers {
 		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
 			return errors.New(words.BarsTooLong(mostWholes))
@@ -91,6 +96,8 @@ func fits(p arithmetic.Problem) error {
 		return errors.New(words.BarsSame(p))
 	case errors.Is(err, arithmetic.ErrUneven):
 		return errors.New(words.BarsUneven(p))
+	case errors.Is(err, arithmetic.ErrNothing):
+		return errors.New(words.BarsNothing())
 	case errors.Is(err, arithmetic.ErrNegative):
 		return errors.New(words.BarsNegative())
 	case err != nil:
@@ -151,6 +158,8 @@ func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
 			see(m.To)
 		case arithmetic.CountParts:
 			see(m.Total)
+		case arithmetic.JoinCopies:
+			see(m.Total)
 		case arithmetic.CompareEnds:
 			see(m.First, m.Second)
 		}
@@ -166,6 +175,9 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 	switch p.Kind {
 	case arithmetic.Ordering:
 		return p.List, len(p.List) > 1
+	case arithmetic.Product:
+		a, b, ok := p.Operands()
+		return []arithmetic.Number{a, b}, ok && a.Form == arithmetic.Whole && b.Form == arithmetic.Common
 	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition, arithmetic.Subtraction:
 		a, b, ok := p.Operands()
 		return []arithmetic.Number{a, b}, ok
@@ -185,6 +197,8 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 		return arithmetic.ShowByCutting(p)
 	case arithmetic.Claim, arithmetic.Comparison:
 		return arithmetic.CompareByCutting(p)
+	case arithmetic.Product:
+		return arithmetic.CopiesByJoining(p)
 	case arithmetic.Ordering:
 		return arithmetic.OrderByCutting(p)
 	case arithmetic.Addition:
@@ -211,6 +225,8 @@ func tell(p arithmetic.Problem) telling.Telling {
 		} else {
 			t = tellCompared(w)
 		}
+	case arithmetic.Product:
+		t = tellCopies(w)
 	case arithmetic.Ordering:
 		t = tellOrdered(w)
 	case arithmetic.Addition, arithmetic.Subtraction:

@@ -8,7 +8,7 @@ import (
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
-	return "fraction bars show, compare, rename, add and subtract fractions, with one number on each side or a sum of two on one side"
+	return "fraction bars show, compare, rename, add, subtract and repeat fractions, with one number on each side or a sum of two on one side"
 }
 
 // BarsNoFraction says that whole numbers need other pictures.
@@ -52,3 +52,6 @@ func BarsUneven(p arithmetic.Problem) string { return "no whole number fits in t
 
 // BarsNegative says that more is taken away than there is.
 func BarsNegative() string { return "more is taken away than there is" }
+
+// BarsNothing says that there is nothing to lay on the bars.
+func BarsNothing() string { return "nothing would lie on the bars" }
