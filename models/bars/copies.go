@@ -116,7 +116,7 @@ func (c copying) picture(now copied, story bool) *scene.Scene {
 	s := &scene.Scene{
 		W: scene.PaperW, H: copiesBottom + scene.Margin,
 		Title: words.BarCopiesTitle(c.working.Problem, c.working.Answer),
-		Desc:  words.BarCopiesDesc(c.join, now.joined, now.total),
+		Desc:  words.BarCopiesDesc(c.join, now.joined, now.total, story),
 	}
 	c.wholeMark(s)
 	if !story {
