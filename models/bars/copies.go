@@ -116,7 +116,7 @@ func (c copying) picture(now copied, story bool) *scene.Scene {
 	s := &scene.Scene{
 		W: scene.PaperW, H: copiesBottom + scene.Margin,
 		Title: words.BarCopiesTitle(c.working.Problem, c.working.Answer),
-		Desc:  words.BarCopiesDesc(c.join, now.joined, now.total),
+		Desc:  words.BarCopiesDesc(c.join, now.joined, now.total, story),
 	}
 	c.wholeMark(s)
 	if !story {
@@ -129,9 +129,7 @@ func (c copying) picture(now copied, story bool) *scene.Scene {
 		all := c.long(c.join.Total)
 		bottom := copiesTop + copiesTall
 		c.braces(s, bottom, false, []mark{{0, all, telling.Strips(*now.total, scene.Result), scene.Result, scene.ShownOnly}})
-		if each := c.long(c.join.Each); !story || all == each || !c.unsure(s, copiesTop, copiesTall, each, all) {
-			c.braces(s, bottom, false, []mark{{0, all, telling.Join(telling.Unknown()), scene.Hidden, scene.HiddenOnly}})
-		}
+		c.braces(s, bottom, false, []mark{{0, all, telling.Join(telling.Unknown()), scene.Hidden, scene.HiddenOnly}})
 	}
 	return s
 }

@@ -44,8 +44,9 @@ func BarCopiesTitle(p arithmetic.Problem, a arithmetic.Answer) scene.Telling {
 }
 
 // BarCopiesDesc says what a picture of copies shows. joined says whether they lie
-// there; total is what was counted, or nil.
-func BarCopiesDesc(m arithmetic.JoinCopies, joined bool, total *arithmetic.Strips) scene.Telling {
+// there; total is what was counted, or nil. The whole story, with its answer hidden,
+// shows one of them.
+func BarCopiesDesc(m arithmetic.JoinCopies, joined bool, total *arithmetic.Strips, story bool) scene.Telling {
 	each := BarAmount(m.Each)
 	one := "A bar with its wholes marked. " + barLiesAs("On it is one copy of "+each, m.Each)
 	if !joined {
@@ -55,7 +56,18 @@ func BarCopiesDesc(m arithmetic.JoinCopies, joined bool, total *arithmetic.Strip
 	if total == nil {
 		return scene.Same(row)
 	}
-	return scene.Telling{Shown: row + " Together " + "they make " + BarAmount(*total) + ".", Hidden: row + " How much is it together?"}
+	shown := row + " Together they make " + BarAmount(*total) + "."
+	if m.Count == 1 {
+		shown = row + " It is " + BarAmount(*total) + "."
+	}
+	hidden := row + " How much is it in all?"
+	if story {
+		hidden = one + " How much are " + copies(m.Count) + ", end to end?"
+		if m.Count == 1 {
+			hidden = one + " How much is it?"
+		}
+	}
+	return scene.Telling{Shown: shown, Hidden: hidden}
 }
 
 func pluralVerb(n int64) string {
