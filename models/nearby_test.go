@@ -78,8 +78,6 @@ func TestErrorsOfferAProblemOfTheSameKind(t *testing.T) {
 // The reason is one sentence of one model, or what is missing.
 func TestOneReasonIsGiven(t *testing.T) {
 	for text, want := range map[string]string{
-		"1/2 x 3/4":       "multiplying fractions has no picture here yet",
-		"2.5 x 4":         "multiplying decimals has no picture here yet",
 		"4 ÷ 1/5":         "a number line shows up to 12 equal jumps in a row",
 		"1/4 + 1/2 × 1/3": "take one step at a time: two numbers and one sign",
 		"7 + ? = 5":       "the missing number would be less than 0",

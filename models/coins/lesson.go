@@ -128,6 +128,9 @@ func (l *lesson) picture(step int, posed bool) *scene.Scene {
 		}
 		for _, u := range units {
 			u.draw(s, role, p.of)
+			if role == scene.Moved && u.tag == nil {
+				u.frame(s)
+			}
 		}
 		if p.label != nil && !posed && p.counted <= step {
 			units[len(units)-1].label(s, p.label)

@@ -112,6 +112,13 @@ func chunks(g arithmetic.CoinGroup, bare bool) []unit {
 	return list
 }
 
+// frame draws a line round a unit that has just come, so that it is seen without its
+// color too.
+func (u unit) frame(s *scene.Scene) {
+	const out = 6
+	s.Draw(scene.Moved, scene.Outline, scene.Rect{X: u.box.X - out, Y: u.box.Y - out, W: u.box.W + 2*out, H: billH + 2*out, Round: 12})
+}
+
 // draw draws the pieces of a unit for a number of the problem.
 func (u unit) draw(s *scene.Scene, role scene.Role, of scene.Of) {
 	if u.tag != nil {

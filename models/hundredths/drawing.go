@@ -119,8 +119,25 @@ func (b board) shade(s *scene.Scene, r int, row row, run run) {
 		it.Shape = scene.Grid{X: sp.X, Y: sp.Y, W: sp.W, H: sp.H, Cols: cols, Rows: rows}
 		s.Add(it)
 	}
-	if run.role == scene.Gone {
+	switch run.role {
+	case scene.Gone:
 		b.strike(s, r, run)
+	case scene.Second:
+		b.rim(s, r, run)
+	}
+}
+
+// rim goes round the second amount where it lies behind the first, so that the two are
+// told apart without their colors.
+func (b board) rim(s *scene.Scene, r int, run run) {
+	role := run.role
+	if run.fresh {
+		role = scene.Moved
+	}
+	for from := run.from; run.from > 0 && from < run.to; {
+		to := min(run.to, (from/100+1)*100)
+		s.Draw(role, scene.Bold, closed(b.outline(r, from, to)))
+		from = to
 	}
 }
 

@@ -93,7 +93,9 @@ func (b *board) story() *telling.Story {
 			number := telling.Text(scene.Ink, x, y, scene.Small, strconv.FormatInt(max(row, 1)*max(col, 1), 10))
 			if b.asked[[2]int64{row, col}] {
 				number.When = scene.ShownOnly
-				s.Add(0, telling.Question(x, y))
+				asked := telling.Question(x, y)
+				asked.Role = scene.Ink // it stands on the colors of a row and a column
+				s.Add(0, asked)
 			}
 			s.Add(0, number)
 		}
