@@ -144,11 +144,15 @@ func (s sight) partNames(faces []measure.Face, all measure.Box, side int) error 
 	var said, seen []string
 	plain := s.Drawing // the equation at the foot is bold
 	plain.Texts = slices.DeleteFunc(slices.Clone(plain.Texts), func(t measure.Text) bool { return t.Bold })
-	marks := plain.Marks()
-	for i, m := range marks {
-		if i > 0 && m.X == marks[i-1].X && m.Y == marks[i-1].Y {
-			continue // a line of the squares that passes behind a name looks like one more fraction bar
+	const tall = 50 // a line of the squares that passes behind a name looks like one more fraction bar
+	var known []measure.Mark
+	for _, m := range plain.Marks() {
+		if slices.ContainsFunc(known, func(o measure.Mark) bool {
+			return o.X == m.X && max(o.Y-m.Y, m.Y-o.Y) < tall && o.Value.Cmp(m.Value) == 0
+		}) {
+			continue
 		}
+		known = append(known, m)
 		if m.X > all.X && m.Y > all.Y && m.Y < all.Bottom()+low {
 			said = append(said, m.Value.RatString())
 		}

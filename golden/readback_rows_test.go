@@ -349,8 +349,12 @@ func (s sight) band(y int, ys []int, nth int) sight {
 // one that is nearer.
 func (s sight) readRounded(y int, n, rounded *big.Rat) error {
 	a, err := s.axis(y)
-	if err != nil && !errors.Is(err, errUnread) {
+	switch {
+	case err == nil, errors.Is(err, errUnread):
+	case a.sure:
 		return err
+	default:
+		return errUnread // two numbers that stand beside their places give no scale
 	}
 	// A name may stand nearer to a tick beside its point; then the scale tells.
 	is := func(x int, v *big.Rat) bool {

@@ -91,8 +91,8 @@ func (p *plan) place() {
 		top += tallLabel - flatLabel
 	}
 	p.size(left)
-	if p.split != nil {
-		for _, n := range p.names() {
+	for range 3 { // room for names outside makes the squares smaller, and more names stand outside
+		for _, n := range p.outside() {
 			if n.narrow {
 				p.right = beyond
 			}
@@ -108,6 +108,14 @@ func (p *plan) place() {
 	if p.right > 0 {
 		p.x = scene.Margin + left + (paper-left-p.right-p.wide())/2
 	}
+}
+
+// outside are the names of the parts where there are several.
+func (p *plan) outside() []name {
+	if p.split == nil || p.unit == 0 {
+		return nil
+	}
+	return p.names()
 }
 
 // size finds the side of the squares beside so much room.

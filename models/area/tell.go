@@ -119,8 +119,8 @@ func (t *told) foot() (bottom int) {
 	}
 	t.story.Until(0, t.countAt, write(scene.Note, scene.Always, caption))
 	count, rest := words.AreaCounted(*t.count)
-	unknown, _ := words.AreaAsked(*t.count)
-	t.story.Add(t.countAt, write(scene.Ink, scene.ShownOnly, join(count, rest)), write(scene.Ink, scene.HiddenOnly, join(unknown, rest)))
+	unknown, of := words.AreaAsked(*t.count)
+	t.story.Add(t.countAt, write(scene.Ink, scene.ShownOnly, join(count, rest)), write(scene.Ink, scene.HiddenOnly, join(unknown, of)))
 	return y + line/2
 }
 

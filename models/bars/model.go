@@ -57,6 +57,7 @@ func turn(p arithmetic.Problem) int {
 const (
 	mostWholes = 5   // wholes in a row; more would be too short to read
 	mostParts  = 100 // parts in a row: each is then 6 units wide or more
+	mostCopied = 50  // parts in a row of copies, whose ends must be seen too
 	mostListed = 8   // numbers in an ordering: as many as can be read
 )
 
@@ -114,6 +115,8 @@ func fitsPaper(w arithmetic.Working) error {
 		return errors.New(words.BarsTooFine(0, 1))
 	case wholes > mostWholes:
 		return errors.New(words.BarsTooLong(mostWholes))
+	case w.Problem.Kind == arithmetic.Product && den*wholes > mostCopied:
+		return errors.New(words.BarsTooFine(den, wholes))
 	case cut*wholes > mostParts, layStrip(min(den, 1000), wholes, widestLabel).length() < narrowest:
 		return errors.New(words.BarsTooFine(den, wholes))
 	}

@@ -115,8 +115,8 @@ func chunks(g arithmetic.CoinGroup, bare bool) []unit {
 // frame draws a line round a unit that has just come, so that it is seen without its
 // color too.
 func (u unit) frame(s *scene.Scene) {
-	const out = 6
-	s.Draw(scene.Moved, scene.Outline, scene.Rect{X: u.box.X - out, Y: u.box.Y - out, W: u.box.W + 2*out, H: billH + 2*out, Round: 12})
+	const out, up = 6, 3 // the amount stands close above
+	s.Draw(scene.Moved, scene.Outline, scene.Rect{X: u.box.X - out, Y: u.box.Y - up, W: u.box.W + 2*out, H: billH + 2*up, Round: 12})
 }
 
 // draw draws the pieces of a unit for a number of the problem.

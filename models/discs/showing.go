@@ -92,7 +92,7 @@ func (n showing) nameParts(s *scene.Scene, p picture) {
 		part := scene.Text{X: at.X, Y: at.Y, Size: scene.Small, Runs: []scene.Run{{Num: "1", Den: strconv.FormatInt(p.cut, 10)}}}
 		const air = 4
 		b := part.Box() // on a surface of its own, so that no hatching runs through it
-		s.Draw(scene.Tray, scene.Plain, scene.Rect{X: b.X - air, Y: b.Y, W: b.W + 2*air, H: b.H, Round: 10})
-		s.Add(scene.Item{Shape: part, Role: scene.Note})
+		plate := scene.Rect{X: b.X - air, Y: b.Y, W: b.W + 2*air, H: b.H, Round: 10}
+		s.Add(scene.Item{Shape: plate, Role: scene.Tray, When: scene.ShownOnly}, scene.Item{Shape: part, Role: scene.Note, When: scene.ShownOnly})
 	}
 }

@@ -24,12 +24,19 @@ func planRow(p arithmetic.Problem) (*plan, error) {
 	if p.Story != arithmetic.NoStory || p.Rest != arithmetic.LeftOver {
 		return nil, notMine
 	}
+	if a, b, two := p.Operands(); two && (wholeInParts(a) || wholeInParts(b)) {
+		return nil, errors.New(words.LineWholeHops)
+	}
 	w, row, err := arithmetic.HopEqually(p)
 	if err != nil {
 		return nil, rowReason(p, err)
 	}
 	if row.Count > mostInRow {
 		return nil, errors.New(words.LineManyHops)
+	}
+	const mostTenths = 120 // beyond, the marks of a decimal stand too close
+	if _, b, two := p.Operands(); two && b.Form == arithmetic.Decimal && row.Land(row.Count) > mostTenths {
+		return nil, errors.New(words.LineTrainTooFine)
 	}
 	pl := &plan{problem: p, working: w, title: words.LineRowTitle(p, w.Answer)}
 	rest := w.Answer.Remainder
@@ -200,4 +207,9 @@ func (k *sketch) namesFit(m arithmetic.HopOn) bool {
 		widest = max(widest, t.Width())
 	}
 	return int(int64(k.width)*m.By/(k.hi-k.lo)) >= widest+labelGap
+}
+
+// wholeInParts reports whether a number is whole and written in parts, as 3/3.
+func wholeInParts(n arithmetic.Number) bool {
+	return n.Form == arithmetic.Common && n.Value.IsWhole()
 }

@@ -10,11 +10,8 @@ func AreaCaption(squares int64) string {
 	if squares == 1 {
 		return "1 whole"
 	}
-	return "each square is 1 whole"
+	return "each square is one whole"
 }
-
-// AreaSmall says under the squares how many small parts make one whole.
-func AreaSmall(whole int64) string { return Count(whole, "part") + " make 1 whole" }
 
 // AreaCounted is the count of the parts under the squares, and what follows it.
 func AreaCounted(m arithmetic.CountSmall) (count, rest string) {
@@ -29,8 +26,7 @@ func AreaAsked(m arithmetic.CountSmall) (count, rest string) {
 	if m.Whole == 1 {
 		return "? wholes", ""
 	}
-	_, rest = AreaCounted(m)
-	return "? parts,", rest
+	return "? parts,", "and " + arithmetic.Grouped(m.Whole) + " make one whole"
 }
 
 // AreaTitle is the title of every picture of a product.

@@ -12,6 +12,7 @@ import (
 const (
 	LineLeftOver   = "left over"
 	LineManyHops   = "a number line shows up to 12 equal jumps in a row"
+	LineWholeHops  = "jumps of whole ones are shown with a whole number: write 1 for 3/3"
 	LineNoHop      = "there would be no jump on the number line"
 	LineUnevenHops = "the jumps would not land on the number that is divided"
 	LineSharing    = "a number line shows a division by jumps of one size: ask for groups of a number"
