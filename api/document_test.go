@@ -2,7 +2,9 @@ package api_test
 
 import (
 	"encoding/json"
+	"net/http/httptest"
 	"net/url"
+	"slices"
 	"strings"
 	"testing"
 
@@ -67,6 +69,52 @@ func TestCatalogueListsEveryModel(t *testing.T) {
 			if ask(t, "GET", e.Picture).Header.Get("X-Picture-Error") != "" || ask(t, "GET", e.Lesson).StatusCode != 200 {
 				t.Errorf("the addresses of %s do not work: %s %s", e.Problem, e.Picture, e.Lesson)
 			}
+		}
+	}
+}
+
+// A model is in every list as soon as it is in models.All: the description names
+// the same ones, and so does the catalogue when one more is put there.
+func TestListsOfModelsAreReadOffTheRegistry(t *testing.T) {
+	var names []string
+	for _, m := range models.All {
+		names = append(names, m.Name)
+	}
+	var doc struct {
+		Components struct {
+			Parameters map[string]struct{ Schema struct{ Enum []string } }
+			Schemas    map[string]struct {
+				Properties map[string]struct {
+					Enum  []string
+					Items struct{ Enum []string }
+				}
+			}
+		}
+	}
+	if err := json.Unmarshal([]byte(get(t, "/openapi.json")), &doc); err != nil {
+		t.Fatal(err)
+	}
+	lesson := doc.Components.Schemas["Lesson"].Properties
+	for what, list := range map[string][]string{
+		"the parameter": doc.Components.Parameters["model"].Schema.Enum, "a lesson's model": lesson["model"].Enum, "its other models": lesson["other_models"].Items.Enum,
+	} {
+		if !slices.Equal(list, names) {
+			t.Errorf("%s can be %v, want %v", what, list, names)
+		}
+	}
+
+	all := models.All
+	defer func() { models.All = all }()
+	one := *all[0]
+	one.Name, one.Title = "one-more", "One more"
+	models.All = append(slices.Clone(all), &one)
+	for target, want := range map[string]string{
+		"/v1/models.json": `"name": "one-more"`, "/pictures": "One more", "/v1/picture.svg?problem=7x8&errors=status&model=nosuch": ", one-more",
+	} {
+		w := httptest.NewRecorder()
+		api.New(api.Options{}).ServeHTTP(w, httptest.NewRequest("GET", target, nil))
+		if !strings.Contains(w.Body.String(), want) {
+			t.Errorf("%s lacks the new model", target)
 		}
 	}
 }

@@ -82,7 +82,7 @@ func (s *Service) metered(log bool, h http.Handler) http.Handler {
 		took := time.Since(start)
 		s.meter.took.WithLabelValues(path, strconv.Itoa(n.status)).Observe(took.Seconds())
 		if log {
-			slog.Info("request", "method", r.Method, "route", path, "problem", Clip(readQuery(r.URL.RawQuery)["problem"]),
+			slog.Info("request", "method", Clip(r.Method), "route", path, "problem", Clip(readQuery(r.URL.RawQuery)["problem"]),
 				"status", n.status, "bytes", n.bytes, "microseconds", took.Microseconds())
 		}
 	})

@@ -14,6 +14,12 @@ import (
 // the answer is one packet on the wire either way.
 const leastPacked = 600
 
+// packer packs into a buffer that is used again with it.
+type packer struct {
+	*gzip.Writer
+	buf bytes.Buffer
+}
+
 // packers are used again, since a new one costs more than packing a picture. Level 5
 // of this library packs as tightly as the highest of the standard one, in a fifth
 // of the time.
@@ -22,7 +28,7 @@ var packers = sync.Pool{New: func() any {
 	if err != nil {
 		panic("api: " + err.Error()) // the level is one that there is
 	}
-	return w
+	return &packer{Writer: w}
 }}
 
 // pack adds the body as gzip, where that is smaller. What is packed already, as a
@@ -31,15 +37,15 @@ func (a *answer) pack() {
 	if len(a.body) < leastPacked || a.kind == "image/png" || a.packed != nil {
 		return
 	}
-	var b bytes.Buffer
-	w := packers.Get().(*gzip.Writer)
-	w.Reset(&b)
+	p := packers.Get().(*packer)
+	defer packers.Put(p)
+	p.buf.Reset()
+	p.Reset(&p.buf)
 	// A buffer takes every write.
-	_, _ = w.Write(a.body)
-	_ = w.Close()
-	packers.Put(w)
-	if b.Len() < len(a.body) {
-		a.packed = b.Bytes()
+	_, _ = p.Write(a.body)
+	_ = p.Close()
+	if p.buf.Len() < len(a.body) {
+		a.packed = bytes.Clone(p.buf.Bytes())
 	}
 }
 

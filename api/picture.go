@@ -152,7 +152,16 @@ func modelNames() []string {
 // Draw tells the lesson and draws the picture, or writes what it shows. Its error is
 // always a *[Trouble].
 func (p Picture) Draw() ([]byte, error) {
-	l, err := models.Teach(p.Problem, p.Model)
+	read, err := models.Read(p.Problem)
+	if err != nil {
+		return nil, troubled(err)
+	}
+	return p.drawAsRead(read)
+}
+
+// drawAsRead is Draw for a problem that was read already.
+func (p Picture) drawAsRead(read reading.Reading) ([]byte, error) {
+	l, err := models.TeachAsRead(read, p.Model)
 	if err != nil {
 		return nil, troubled(err)
 	}
@@ -273,16 +282,22 @@ func (s *Service) picture(format string) http.HandlerFunc {
 			t.refuse(w, r)
 			return
 		}
-		t.draw(w, r, p)
+		s.troubleDrawn(w, r, t, p)
 	}
 }
 
-// draw answers with a picture of the trouble, and with status 200: a browser shows
-// no picture that comes with an error status, and image proxies pass only 200.
-func (t *Trouble) draw(w http.ResponseWriter, r *http.Request, p Picture) {
+// troubleDrawn answers with a picture of the trouble, and with status 200: a browser
+// shows no picture that comes with an error status, and image proxies pass only 200.
+func (s *Service) troubleDrawn(w http.ResponseWriter, r *http.Request, t *Trouble, p Picture) {
 	a := &answer{kind: pictureKinds[p.Format], life: brief, policy: sealed,
 		body: svg.Render(t.scene(), svg.Options{Theme: p.Theme, Width: p.Width})}
 	if p.Format == "png" {
+		done, ok := s.turn()
+		if !ok {
+			busy().refuse(w, r)
+			return
+		}
+		defer done()
 		var err error
 		if a.body, err = raster.PNG(a.body, 0); err != nil {
 			t.refuse(w, r)
@@ -324,7 +339,7 @@ func (s *Service) drawn(p Picture, r *http.Request) (*answer, error) {
 			}
 			defer done()
 		}
-		body, err := p.Draw()
+		body, err := p.drawAsRead(read)
 		if err != nil {
 			return nil, err
 		}

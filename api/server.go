@@ -51,7 +51,7 @@ func recovered(h http.Handler) http.Handler {
 			if cause == http.ErrAbortHandler {
 				panic(cause)
 			}
-			slog.Error("panic", "path", r.URL.Path, "problem", Clip(readQuery(r.URL.RawQuery)["problem"]),
+			slog.Error("panic", "path", Clip(r.URL.Path), "problem", Clip(readQuery(r.URL.RawQuery)["problem"]),
 				"cause", cause, "stack", string(debug.Stack()))
 			t := &Trouble{Status: http.StatusInternalServerError, reason: reading.Error{
 				Code: "internal", Message: "something went wrong here, not with what you typed"}}

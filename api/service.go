@@ -35,7 +35,7 @@ func New(o Options) *Service {
 	case o.Store < 0:
 		o.Store = 0
 	}
-	s := &Service{store: newStore(o.Store), drawing: make(chan struct{}, runtime.GOMAXPROCS(0))}
+	s := &Service{store: newStore(o.Store), drawing: make(chan struct{}, min(runtime.GOMAXPROCS(0), mostDrawn))}
 	s.meter = newMeter(s.store)
 	pages := newSite(o.Public)
 	h := open(limited(o.Rate, router(s.routes(pages), pages.missing)))
@@ -80,6 +80,10 @@ func (s *Service) ready(w http.ResponseWriter, r *http.Request) {
 	}
 	a.write(w, r)
 }
+
+// mostDrawn is how many PNG are drawn at once: the largest takes about 100 MB of memory
+// while it is.
+const mostDrawn = 2
 
 // patience is how long a PNG waits for its turn to be drawn.
 const patience = 3 * time.Second

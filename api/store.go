@@ -1,6 +1,7 @@
 package api
 
 import (
+	"bytes"
 	"sync"
 
 	"github.com/hashicorp/golang-lru/v2/simplelru"
@@ -56,6 +57,7 @@ func (s *store) get(key string, make func() (*answer, error)) (*answer, error) {
 			return nil, err
 		}
 		a.pack()
+		a.body = bytes.Clone(a.body) // without the room that was left for more
 		s.keep(key, entry{answer: a, weight: overhead + len(key) + len(a.body) + len(a.packed)})
 		return a, nil
 	})

@@ -26,6 +26,11 @@ func Teach(problem, name string) (Lesson, error) {
 	if err != nil {
 		return Lesson{}, err
 	}
+	return TeachAsRead(r, name)
+}
+
+// TeachAsRead is [Teach] for a problem that was read already, by [Read].
+func TeachAsRead(r reading.Reading, name string) (Lesson, error) {
 	if err := arithmetic.Check(r.Problem); err != nil {
 		return Lesson{}, unanswerable(r, err)
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/xml"
 	"strconv"
+	"strings"
 
 	svgo "github.com/ajstarks/svgo"
 )
@@ -47,6 +48,9 @@ func (c *canvas) plain() {
 // escaped is a text as it may stand in the file. Characters that XML does not
 // allow, such as NUL, become the replacement character.
 func escaped(text string) string {
+	if !strings.ContainsFunc(text, func(r rune) bool { return r < ' ' || r > '~' || strings.ContainsRune(`&<>"'`, r) }) {
+		return text // most are names and numbers
+	}
 	var b bytes.Buffer
 	_ = xml.EscapeText(&b, []byte(text)) // a buffer takes every write
 	return b.String()

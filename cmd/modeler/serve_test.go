@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"context"
+	"log/slog"
 	"strings"
 	"testing"
 
@@ -52,5 +53,66 @@ func TestServeSettings(t *testing.T) {
 				t.Errorf("status %d, %s; want %q", status, errors, c.says)
 			}
 		})
+	}
+}
+
+// Every flag can be set in the environment, to the same effect; modeler help serve
+// says each.
+func TestEveryFlagHasItsPlaceInTheEnvironment(t *testing.T) {
+	values := map[string]string{
+		"listen": "127.0.0.1:9", "public": "https://example.org", "metrics": "127.0.0.1:10", "store": "7", "rate": "8", "drain": "9", "log": "json", "log-requests": "true",
+	}
+	flags := func() *pflag.FlagSet {
+		fs := pflag.NewFlagSet("serve", pflag.ContinueOnError)
+		serveCommand.flags(fs)
+		return fs
+	}
+	help := serveCommand.help()
+	flags().VisitAll(func(f *pflag.Flag) {
+		value, has := values[f.Name]
+		if !has || value == f.DefValue {
+			t.Errorf("--%s is not tried with a value that is not the usual one", f.Name)
+			return
+		}
+		byFlag, byEnvironment := flags(), flags()
+		if err := byFlag.Parse([]string{"--" + f.Name + "=" + value}); err != nil {
+			t.Fatal(err)
+		}
+		name := "MODELER_" + strings.ToUpper(strings.ReplaceAll(f.Name, "-", "_"))
+		lookup := func(asked string) (string, bool) { return value, asked == name }
+		if err := fromEnvironment(byEnvironment, lookup); err != nil {
+			t.Fatal(err)
+		}
+		byFlag.VisitAll(func(a *pflag.Flag) {
+			if b := byEnvironment.Lookup(a.Name); a.Value.String() != b.Value.String() {
+				t.Errorf("with %s, --%s is %q by the flag and %q by the environment", f.Name, a.Name, a.Value, b.Value)
+			}
+		})
+		if !strings.Contains(help, "--"+f.Name) || f.Usage == "" {
+			t.Errorf("the help lacks --%s", f.Name)
+		}
+	})
+}
+
+// The log is written as it is asked for: as text, or a JSON object on each line.
+func TestTheLogIsWrittenAsAskedFor(t *testing.T) {
+	old := slog.Default()
+	defer slog.SetDefault(old)
+	for how, want := range map[string]string{"text": `level=INFO msg=hello`, "json": `"level":"INFO","msg":"hello"}`} {
+		fs := pflag.NewFlagSet("serve", pflag.ContinueOnError)
+		serveCommand.flags(fs)
+		if err := fs.Parse([]string{"--listen", "127.0.0.1:0", "--log", how}); err != nil {
+			t.Fatal(err)
+		}
+		ctx, cancel := context.WithCancel(context.Background())
+		cancel()
+		var out, errors bytes.Buffer
+		if status := serveUntil(ctx, call{"", fs, &out, &errors}); status != done {
+			t.Fatalf("status %d: %s", status, &errors)
+		}
+		slog.Info("hello")
+		if !strings.Contains(errors.String(), want) {
+			t.Errorf("--log %s writes %s", how, &errors)
+		}
 	}
 }

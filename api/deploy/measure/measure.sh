@@ -53,6 +53,18 @@ function request()
 end
 EOF
 
+# Small ones that come once: a product of the tables, each in many widths.
+cat >"$work/small.lua" <<'EOF'
+local thread = 0
+function setup(t) t:set("id", thread); thread = thread + 1 end
+local n = 0
+function request()
+  n = n + 1
+  local i = n * 2 + id
+  return wrk.format("GET", "/v1/picture.svg?problem=" .. (2 + i % 8) .. "x" .. (2 + i % 7) .. "&width=" .. (64 + i % 3900))
+end
+EOF
+
 measure() { # name, url, more for wrk
   local name=$1 url=$2; shift 2
   wrk -t2 -c$connections -d"${seconds}s" --latency "$@" "$url" >"$work/out"
@@ -70,11 +82,12 @@ for _ in $(seq "$rounds"); do
   measure kept "$picture"
   measure kept-gzip "$picture" -H 'Accept-Encoding: gzip'
   measure new http://127.0.0.1:8301/ -s "$work/new.lua"
+  measure new-small http://127.0.0.1:8301/ -s "$work/small.lua"
   measure held "$picture" -s "$work/held.lua"
 done
 base=$(awk '$1=="nginx" {print $2}' "$work/results" | sort -n | sed -n "$(((rounds + 1) / 2))p")
 printf '%-12s %10s %8s %9s %9s\n' case 'requests/s' 'of nginx' 'half' '99 of 100'
-for name in nginx nginx-gzip fixed kept kept-gzip new held; do
+for name in nginx nginx-gzip fixed kept kept-gzip held new new-small; do
   grep "^$name " "$work/results" | sort -k2 -n | sed -n "$(((rounds + 1) / 2))p" |
     awk -v base="$base" '{printf "%-12s %10.0f %8.2f %9s %9s\n", $1, $2, $2/base, $3, $4}'
 done
