@@ -2,6 +2,7 @@ package api
 
 import (
 	"net/http"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -13,7 +14,7 @@ type answer struct {
 	body     []byte
 	packed   []byte // the body as gzip; nil where it is only sent as it is
 	tag      string // strong entity tag of the body as it is, with its quotes; "" for none
-	held     bool   // the client has it: there is no body, and tag is that of its encoding
+	held     bool   // for a client that has it: there is no body
 	life     string // Cache-Control
 	location string // Content-Location: the canonical URL; "" for none
 	policy   string // Content-Security-Policy
@@ -47,7 +48,11 @@ func (a *answer) write(w http.ResponseWriter, r *http.Request) {
 	body, tag := a.body, a.tag
 	if a.kind != "image/png" {
 		h.Set("Vary", "Accept-Encoding")
-		if !a.held && takesGzip(r) {
+		switch {
+		case !takesGzip(r):
+		case a.held:
+			tag = packedTag(a.tag)
+		default:
 			if a.pack(); a.packed != nil {
 				body, tag = a.packed, packedTag(a.tag)
 			}
@@ -70,6 +75,17 @@ func (a *answer) write(w http.ResponseWriter, r *http.Request) {
 		// A client that hangs up early is no error of ours.
 		_, _ = w.Write(body)
 	}
+}
+
+// heldBy reports whether a client has the answer in the encoding that it would be
+// sent, going by the tag alone. A star also matches what was never made, so it is no
+// proof; nor is the tag of a body that turns out too small to be packed.
+func (a *answer) heldBy(r *http.Request) bool {
+	have, tag := r.Header.Values("If-None-Match"), a.tag
+	if a.kind != "image/png" && takesGzip(r) {
+		tag = packedTag(tag)
+	}
+	return !slices.Contains(have, "*") && matches(have, tag)
 }
 
 // packedTag is the tag of a body as gzip.

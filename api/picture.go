@@ -5,7 +5,6 @@ import (
 	"encoding/hex"
 	"errors"
 	"net/http"
-	"slices"
 	"strconv"
 	"strings"
 
@@ -320,16 +319,9 @@ func (s *Service) drawn(p Picture, r *http.Request) (*answer, error) {
 	canonical.Problem = read.Problem.String()
 	url := canonical.URL()
 	a := answer{kind: pictureKinds[p.Format], life: lasting, policy: sealed, location: url, tag: tagOf(url)}
-	have := r.Header.Values("If-None-Match")
-	if !slices.Contains(have, "*") { // a star also matches what was never drawn, so it has to wait
-		switch packed := packedTag(a.tag); {
-		case p.Format != "png" && takesGzip(r) && matches(have, packed):
-			a.tag, a.held = packed, true
-			return &a, nil
-		case !takesGzip(r) && matches(have, a.tag):
-			a.held = true
-			return &a, nil
-		}
+	if a.heldBy(r) {
+		a.held = true
+		return &a, nil
 	}
 	return s.store.get(url, func() (*answer, error) {
 		if p.Format == "png" {

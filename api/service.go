@@ -109,17 +109,24 @@ func (s *Service) sendKept(w http.ResponseWriter, r *http.Request) (asked string
 		a.write(w, r)
 		return asked, true
 	}
+	if a := s.store.holds(asked); a != nil && a.heldBy(r) {
+		a.write(w, r)
+		return asked, true
+	}
 	return asked, false
 }
 
 // send sends an answer, and lets the request lead to it from now on where it is
 // kept under the key.
 func (s *Service) send(w http.ResponseWriter, r *http.Request, a *answer, asked, key string) {
-	if r.Method == http.MethodPost {
+	switch {
+	case r.Method == http.MethodPost:
 		posted := *a
 		posted.life = never // what is kept goes by the address, which does not have it all
 		a = &posted
-	} else if !a.held {
+	case a.held:
+		s.store.hold(asked, a)
+	default:
 		s.store.alias(asked, key)
 	}
 	a.write(w, r)

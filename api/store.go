@@ -21,10 +21,11 @@ type store struct {
 	flight singleflight.Group
 }
 
-// entry is an answer, or the key of one.
+// entry is an answer, or the key of one, or what is known of one without its body.
 type entry struct {
 	answer *answer
 	as     string
+	held   *answer
 	weight int
 }
 
@@ -83,6 +84,19 @@ func (s *store) alias(key, as string) {
 	if key != as {
 		s.keep(key, entry{as: as, weight: overhead + len(key) + len(as)})
 	}
+}
+
+// hold remembers an answer without a body, for the next client that has it.
+func (s *store) hold(key string, a *answer) {
+	s.keep(key, entry{held: a, weight: overhead + len(key) + len(a.location)})
+}
+
+// holds is what is known of an answer without its body, or nil.
+func (s *store) holds(key string) *answer {
+	s.lock.Lock()
+	defer s.lock.Unlock()
+	e, _ := s.kept.Get(key)
+	return e.held
 }
 
 func (s *store) keep(key string, e entry) {

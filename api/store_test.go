@@ -2,6 +2,8 @@ package api
 
 import (
 	"errors"
+	"net/http"
+	"net/http/httptest"
 	"strconv"
 	"sync"
 	"sync/atomic"
@@ -60,5 +62,45 @@ func TestStoreKeepsNoErrorAndNothingHuge(t *testing.T) {
 	a, err := s.get("huge", func() (*answer, error) { return &answer{body: make([]byte, 9<<10)}, nil })
 	if err != nil || len(a.body) != 9<<10 || s.find("huge") != nil {
 		t.Error("a huge answer is not given, or is kept")
+	}
+}
+
+// A client that has a picture is told so though nothing was drawn: by reading the
+// problem the first time, and without that the next. One that has it not gets it.
+func TestWhatAClientHoldsIsNotDrawn(t *testing.T) {
+	for _, format := range []string{"svg", "png", "txt"} {
+		target := "/v1/picture." + format + "?problem=402-178"
+		ask := func(s *Service, accept, have string) *httptest.ResponseRecorder {
+			r := httptest.NewRequest(http.MethodGet, target, nil)
+			r.Header.Set("Accept-Encoding", accept)
+			if have != "" {
+				r.Header.Set("If-None-Match", have)
+			}
+			w := httptest.NewRecorder()
+			s.ServeHTTP(w, r)
+			return w
+		}
+		first := New(Options{})
+		tags := map[string]string{}
+		for _, accept := range []string{"gzip", "identity"} {
+			tags[accept] = ask(first, accept, "").Header().Get("ETag")
+		}
+		s := New(Options{})
+		for range 2 {
+			for _, accept := range []string{"gzip", "identity"} {
+				w := ask(s, accept, tags[accept])
+				if w.Code != 304 || w.Header().Get("ETag") != tags[accept] || w.Body.Len() > 0 {
+					t.Errorf("%s, %s: status %d, tag %s, want 304, %s", target, accept, w.Code, w.Header().Get("ETag"), tags[accept])
+				}
+			}
+		}
+		if a := s.store.find(target); a != nil && format != "txt" { // these words are too few to be packed
+			t.Errorf("%s was made for one who has it", target)
+		}
+		for _, have := range []string{`"other"`, "", `"other-gzip"`} {
+			if w := ask(s, "gzip", have); w.Code != 200 || w.Body.Len() == 0 {
+				t.Errorf("%s for one who has %s: status %d, %d bytes", target, have, w.Code, w.Body.Len())
+			}
+		}
 	}
 }

@@ -112,13 +112,7 @@ func (w When) Visible(hidden bool) bool {
 }
 
 // Add appends items.
-func (s *Scene) Add(items ...Item) {
-	const usual = 32 // many pictures have about so many, so that the list need not grow
-	if s.Items == nil {
-		s.Items = make([]Item, 0, usual)
-	}
-	s.Items = append(s.Items, items...)
-}
+func (s *Scene) Add(items ...Item) { s.Items = append(s.Items, items...) }
 
 // Draw appends a shape that is worth nothing.
 func (s *Scene) Draw(role Role, finish Finish, shapes ...Shape) {
