@@ -109,5 +109,5 @@ func (s *site) ask(w http.ResponseWriter, r *http.Request) {
 		s.fault(w, r, troubled(err), "", "", "/lesson")
 		return
 	}
-	render(w, r, "ask.html", s.covers[wording], http.StatusOK, page)
+	render(w, r, "ask.html", s.covers[wording](), http.StatusOK, page)
 }

@@ -2,6 +2,7 @@ package api
 
 import (
 	"net/http"
+	"sync"
 
 	"modeler/arithmetic"
 	"modeler/arithmetic/reading"
@@ -198,6 +199,12 @@ type example struct {
 
 // modelList serves /v1/models.json.
 func modelList(w http.ResponseWriter, r *http.Request) {
+	a := *listed()
+	a.write(w, r)
+}
+
+// listed is made once, since it is the same for every request.
+var listed = sync.OnceValue(func() *answer {
 	c := catalogue{Models: []model{}, Themes: themeNames()}
 	for _, m := range models.All {
 		one := model{Name: m.Name, Title: m.Title, Doc: m.Doc, Kinds: m.Kinds, Examples: []example{}}
@@ -211,7 +218,8 @@ func modelList(w http.ResponseWriter, r *http.Request) {
 		}
 		c.Models = append(c.Models, one)
 	}
-	a := answer{kind: "application/json", body: marshal(c), life: lasting, policy: sealed, location: "/v1/models.json"}
+	a := &answer{kind: "application/json", body: marshal(c), life: lasting, policy: sealed, location: "/v1/models.json"}
 	a.tag = tagOf(string(a.body))
-	a.write(w, r)
-}
+	a.pack()
+	return a
+})

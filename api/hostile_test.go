@@ -42,6 +42,9 @@ func costly(path string) bool {
 	return path == "/v1/picture.png" || !strings.HasPrefix(path, "/v1/") && !strings.Contains(path[1:], ".")
 }
 
+// judged are the bodies that were found harmless or not already.
+var judged = map[string]bool{}
+
 // harmless holds an answer to what is true of every answer, whatever was asked.
 func harmless(t *testing.T, what string, resp *http.Response) {
 	t.Helper()
@@ -76,6 +79,10 @@ func harmless(t *testing.T, what string, resp *http.Response) {
 			}
 		}
 	}
+	if judged[text] {
+		return // most routes answer most harm with the same words
+	}
+	judged[text] = true
 	switch kind {
 	case "image/svg+xml":
 		if strings.HasPrefix(text, "<svg") && !strings.Contains(what, "/icon.svg") {

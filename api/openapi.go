@@ -34,10 +34,16 @@ var openAPI = sync.OnceValue(func() []byte {
 
 // describe serves /openapi.json.
 func describe(w http.ResponseWriter, r *http.Request) {
-	a := answer{kind: "application/json", body: openAPI(), life: lasting, policy: sealed, location: "/openapi.json"}
-	a.tag = tagOf(string(a.body))
+	a := *described()
 	a.write(w, r)
 }
+
+var described = sync.OnceValue(func() *answer {
+	a := &answer{kind: "application/json", body: openAPI(), life: lasting, policy: sealed, location: "/openapi.json"}
+	a.tag = tagOf(string(a.body))
+	a.pack()
+	return a
+})
 
 // component serves /modeler-picture.js, an element for other people's pages that
 // shows pictures from here. It may be read from anywhere.

@@ -8,6 +8,7 @@ import (
 	"net/url"
 	"regexp"
 	"strings"
+	"sync"
 
 	"modeler/arithmetic/reading"
 	"modeler/models"
@@ -23,8 +24,8 @@ var pages = template.Must(template.ParseFS(web, "web/*.html"))
 
 // site serves the page: the ask, the lesson, and what they need.
 type site struct {
-	public string   // the service's own address, "" to go by the request
-	covers [2]cover // by wording
+	public string          // the service's own address, "" to go by the request
+	covers [2]func() cover // by wording; made when first asked for, so that the start is quick
 
 	sheet    *asset // the style sheet
 	spoken   *asset // the script of the child's page
@@ -40,8 +41,11 @@ func newSite(public string) *site {
 		spoken: script("claim.js"), stepping: script("lesson.js"), keys: script("ask.js"), copying: script("copy.js"),
 	}
 	for w := range s.covers {
-		s.covers[w] = newCover(s.sheet.url, words.Wording(w))
-		s.covers[w].Scripts = []string{s.keys.url}
+		s.covers[w] = sync.OnceValue(func() cover {
+			c := newCover(s.sheet.url, words.Wording(w))
+			c.Scripts = []string{s.keys.url}
+			return c
+		})
 	}
 	return s
 }

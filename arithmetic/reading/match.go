@@ -43,6 +43,9 @@ func (p *parser) any(phrases []string) bool {
 // longestOf is the tokens of the longest of some phrases that is there.
 func (p *parser) longestOf(phrases []string) int {
 	n := 0
+	if p.at(0).kind != word {
+		return n
+	}
 	for _, phrase := range phrases {
 		n = max(n, p.match(phrase))
 	}

@@ -2,6 +2,7 @@ package reading
 
 import (
 	"strings"
+	"unicode"
 
 	"modeler/arithmetic"
 )
@@ -12,7 +13,7 @@ import (
 // between, and are not written like a mixed number, 1 5/4 included; where there is an equal sign also beside a
 // blank. All else, and what can be read as it is, stays.
 func RestorePlus(text string) string {
-	if len(text) > 4*MaxText {
+	if len(text) > 4*MaxText || !strings.ContainsFunc(text, unicode.IsSpace) {
 		return text
 	}
 	if _, f := read(text); f == nil {
