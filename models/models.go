@@ -103,7 +103,11 @@ func first(p arithmetic.Problem) (fit *Model, why error) {
 
 // inTurn lists all models in the order in which they are asked about a problem.
 func inTurn(p arithmetic.Problem) []*Model {
-	turns := slices.Clone(All)
-	slices.SortStableFunc(turns, func(a, b *Model) int { return a.Turn(p) - b.Turn(p) })
-	return turns
+	turn := make(map[*Model]int, len(All)) // it may take some work, so each is asked once
+	for _, m := range All {
+		turn[m] = m.Turn(p)
+	}
+	order := slices.Clone(All)
+	slices.SortStableFunc(order, func(a, b *Model) int { return turn[a] - turn[b] })
+	return order
 }
