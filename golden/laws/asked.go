@@ -32,6 +32,12 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 		if !slices.Equal(a.Pairs, t.Pairs) {
 			return true, fmt.Errorf("the pairs are %v, not %v", a.Pairs, t.Pairs)
 		}
+	case arithmetic.Closer:
+		o := l.Problem
+		want := map[int]arithmetic.Expr{-1: o.Left, 1: o.Right}[t.Order]
+		if want != nil && want.String() != a.Number.String() || want == nil && a.Relation != arithmetic.Equal {
+			return true, fmt.Errorf("%s is said to be closer", a.Number)
+		}
 	case arithmetic.EqualNames:
 		if names := written(a.Order); !slices.Equal(names, t.Names) {
 			return true, fmt.Errorf("the names are %v, not %v", names, t.Names)
@@ -149,6 +155,21 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 			return true, fmt.Errorf("%q is not in the title %q", word, title)
 		}
 		return true, nil
+	case arithmetic.Closer:
+		word := "equally far"
+		switch t.Order {
+		case -1:
+			word = p.Problem.Left.String() + " is closer"
+		case 1:
+			word = p.Problem.Right.String() + " is closer"
+		}
+		if !strings.Contains(desc, word) {
+			return true, fmt.Errorf("%q is not in the description %q", word, desc)
+		}
+		if other := map[int]arithmetic.Expr{-1: p.Problem.Left, 1: p.Problem.Right}[t.Order]; other != nil && !strings.HasSuffix(title, ": "+other.String()) {
+			return true, fmt.Errorf("%s does not end the title %q", other, title)
+		}
+		return true, nil
 	case arithmetic.EqualNames:
 		whole = t.Names
 		last = whole
@@ -220,6 +241,8 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 		list = []string{map[bool]string{true: "is even", false: "is odd"}[t.Even]}
 	case arithmetic.Primality:
 		list = []string{"is prime", "is not prime", "is composite"}
+	case arithmetic.Closer:
+		list = []string{p.Problem.Left.String() + " is closer", p.Problem.Right.String() + " is closer", "equally far"}
 	case arithmetic.EqualNames:
 		for i, name := range t.Names[1:] {
 			list = append(list, t.Names[i]+" = "+name, t.Names[i]+" and "+name)

@@ -50,6 +50,11 @@ func (d *Dealer) about(kind arithmetic.Kind) arithmetic.Problem {
 	case arithmetic.CommonFactors:
 		most := []int64{24, 60, 120}[d.IntN(3)]
 		p.Left, p.Right = arithmetic.Int(1+d.Int64N(most)), arithmetic.Int(1+d.Int64N(most))
+	case arithmetic.Closer:
+		p.Left, p.Right, p.To = d.common(12), d.common(12), d.Int64N(2)
+		if d.IntN(3) == 0 {
+			p.Right = arithmetic.InPlaces(d.Int64N(20), 1)
+		}
 	case arithmetic.EqualNames:
 		p.Left = d.common([]int64{6, 12, 24}[d.IntN(3)])
 	case arithmetic.FactFamily:

@@ -58,6 +58,10 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 		t.Value = combine(o.Op, t.Rounded[0], t.Rounded[1])
 	case arithmetic.FactFamily:
 		t.Facts = facts(p.Left.(arithmetic.Operation), t.Value)
+	case arithmetic.Closer:
+		away := func(v *big.Rat) *big.Rat { d := new(big.Rat).Sub(v, big.NewRat(p.To, 1)); return d.Abs(d) }
+		t.Order = away(t.Numbers[0]).Cmp(away(t.Numbers[1]))
+		t.Value = nil
 	case arithmetic.EqualNames:
 		t.Names = equalNames(t.Value, p.Left)
 	case arithmetic.WaysToMake:

@@ -33,6 +33,7 @@ var Model = &telling.Model{
 		arithmetic.Multiples,
 		arithmetic.CommonMultiples,
 		arithmetic.Estimate,
+		arithmetic.Closer,
 	},
 	Examples: []string{
 		"345 + 278", "402 − 178", "402 − 398", "398 + 17", "345 + 19", "73 − 29", "8 + 6", "13 − 4", "48 + 27", "2 + 6 + 4", "9 − 5 + 7", "0.3 + 0.45", "1.64 + 1.29", "$5.00 − $3.27",
@@ -43,6 +44,7 @@ var Model = &telling.Model{
 		"4,567,890 + 2,345,678",
 		"3 × 4", "12 in groups of 3", "14 in groups of 3", "count by 25 from 100 to 225", "count back by 10 from 150 to 90",
 		"count by 1/4 from 0 to 1 2/4", "5 × 1/4", "2 ÷ 1/3",
+		"which is closer to 1, 3/4 or 7/8",
 		"first 6 multiples of 7", "common multiples of 4 and 6",
 		"estimate 348 + 231 to the nearest 100", "estimate 83 − 38 to the nearest 10",
 	},
@@ -66,7 +68,7 @@ var Model = &telling.Model{
 // jumped so many times.
 func turn(p arithmetic.Problem) int {
 	switch p.Kind {
-	case arithmetic.Rounding, arithmetic.Missing, arithmetic.Estimate:
+	case arithmetic.Rounding, arithmetic.Missing, arithmetic.Estimate, arithmetic.Closer:
 		return telling.Leads
 	case arithmetic.Counting:
 		if p.Run.Parts > 1 {
@@ -152,6 +154,8 @@ func planFor(p arithmetic.Problem) (*plan, error) {
 		return planRounding(p)
 	case arithmetic.Show, arithmetic.Ordering:
 		return planPoints(p)
+	case arithmetic.Closer:
+		return planCloser(p)
 	case arithmetic.Claim, arithmetic.Comparison:
 		if _, _, ok := p.Operands(); ok {
 			return planPair(p)
