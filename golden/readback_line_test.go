@@ -41,6 +41,9 @@ func readLine(s sight, t problems.Truth) error {
 	if len(ys) != 1 {
 		return fmt.Errorf("%d lines", len(ys))
 	}
+	if s.problem.Kind == arithmetic.Closer {
+		return s.readCloser(ys[0], t)
+	}
 	return s.readOne(ys[0], t)
 }
 
