@@ -94,6 +94,14 @@ func readBars(s sight, t problems.Truth) error {
 		return nil
 	case arithmetic.Product:
 		return both(each("the copies", second, t.Value), s.readCopies(t))
+	case arithmetic.Division:
+		if err := each("the number", first, t.Numbers[0]); err != nil {
+			return err
+		}
+		if _, b, _ := s.problem.Operands(); b.Form == arithmetic.Whole {
+			return s.readShared(t)
+		}
+		return s.readMeasured(t)
 	case arithmetic.Show:
 		return each("the number", first, t.Numbers[0])
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:

@@ -129,7 +129,7 @@ func (s sight) readCuts(t problems.Truth) error {
 	switch s.problem.Kind {
 	case arithmetic.Claim, arithmetic.Comparison:
 		_, _, alone = s.problem.Operands()
-	case arithmetic.Show, arithmetic.Product, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
+	case arithmetic.Show, arithmetic.Product, arithmetic.Division, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
 		alone = true
 	}
 	empty := s.emptyCells()
@@ -155,6 +155,9 @@ func (s sight) readFractionNames(t problems.Truth) error {
 		values = append(values, t.Value)
 	}
 	values = append(values, t.Sides...)
+	if s.problem.Kind == arithmetic.Division {
+		values = append(values, new(big.Rat).Sub(t.Value, floor(t.Value)))
+	}
 	if len(t.Sides) == 2 {
 		values = append(values, new(big.Rat).Sub(t.Sides[0], t.Sides[1]), new(big.Rat).Sub(t.Sides[1], t.Sides[0]))
 	}

@@ -112,19 +112,31 @@ func (d *Dealer) division() arithmetic.Problem {
 	case 3:
 		a, b = d.upTo(4), 1+d.Int64N(9)
 	}
+	switch d.IntN(12) {
+	case 0: // 1/3 shared among 4
+		return one(arithmetic.Division, arithmetic.Divide, d.inParts(), arithmetic.Int(2+d.Int64N(6)))
+	case 1: // 2/3 in groups of 1/4
+		return grouping(one(arithmetic.Division, arithmetic.Divide, d.inParts(), d.common(8)))
+	}
 	if d.IntN(8) == 0 { // how many fourths are in 3, or in 3/2
 		part := d.common(12)
 		total := arithmetic.Int(1 + d.Int64N(4))
 		if d.IntN(3) == 0 {
 			total = arithmetic.Frac(fraction.Must(part.Value.Num()*(1+d.Int64N(8)), part.Value.Den()))
 		}
-		return one(arithmetic.Division, arithmetic.Divide, total, part)
+		return grouping(one(arithmetic.Division, arithmetic.Divide, total, part))
 	}
 	p := one(arithmetic.Division, arithmetic.Divide, arithmetic.Int(a), arithmetic.Int(b))
 	p.Grouping = d.IntN(2) == 0
 	if d.IntN(8) == 0 {
 		p.Rest = arithmetic.Rest(1 + d.IntN(3))
 	}
+	return p
+}
+
+// grouping is a division as it is read where it is by a fraction: how many fit.
+func grouping(p arithmetic.Problem) arithmetic.Problem {
+	p.Grouping = true
 	return p
 }
 

@@ -29,12 +29,14 @@ var Model = &telling.Model{
 		arithmetic.SimplestForm,
 		arithmetic.Renaming,
 		arithmetic.Product,
+		arithmetic.Division,
 	},
 	Examples: []string{
 		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
 		"1/4 + 2/4", "3/4 + 3/4", "1/2 + 1/3", "1 1/2 + 3/4", "7/8 − 3/8", "3/4 − 1/3", "2 1/4 − 3/4",
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 		"5 × 1/4", "3 × 2/5",
+		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -42,7 +44,7 @@ var Model = &telling.Model{
 }
 
 // leads is the turn of fractions alone.
-var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.Product)
+var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.Product, arithmetic.Division)
 
 // turn follows where a fraction is compared with a decimal: a picture in hundredths
 // shows both as they are written.
@@ -83,8 +85,11 @@ func fits(p arithmetic.Problem) error {
 	if len(numbers) > mostListed {
 		return errors.New(words.BarsTooMany(mostListed))
 	}
-	if p.Kind == arithmetic.Product {
+	switch {
+	case p.Kind == arithmetic.Product:
 		numbers = numbers[1:] // the first counts copies
+	case p.Kind == arithmetic.Division && numbers[1].Form == arithmetic.Whole:
+		numbers = numbers[:1] // the second counts shares
 	}
 	for _, n := range numbers {
 		if n.Value.Sign() < 0 || n.Value.Cmp(fraction.Whole(mostWholes)) > 0 {
@@ -97,6 +102,8 @@ func fits(p arithmetic.Problem) error {
 		return errors.New(words.BarsSame(p))
 	case errors.Is(err, arithmetic.ErrUneven):
 		return errors.New(words.BarsUneven(p))
+	case errors.Is(err, arithmetic.ErrNoGroup):
+		return errors.New(words.BarsNoGroup(p))
 	case errors.Is(err, arithmetic.ErrNothing):
 		return errors.New(words.BarsNothing())
 	case errors.Is(err, arithmetic.ErrNegative):
@@ -115,7 +122,7 @@ func fitsPaper(w arithmetic.Working) error {
 		return errors.New(words.BarsTooFine(0, 1))
 	case wholes > mostWholes:
 		return errors.New(words.BarsTooLong(mostWholes))
-	case w.Problem.Kind == arithmetic.Product && den*wholes > mostCopied:
+	case (w.Problem.Kind == arithmetic.Product || w.Problem.Kind == arithmetic.Division) && den*wholes > mostCopied:
 		return errors.New(words.BarsTooFine(den, wholes))
 	case cut*wholes > mostParts, layStrip(min(den, 1000), wholes, widestLabel).length() < narrowest:
 		return errors.New(words.BarsTooFine(den, wholes))
@@ -159,6 +166,10 @@ func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
 			see(m.To...)
 		case arithmetic.CutParts:
 			see(m.To)
+		case arithmetic.MeasureOff:
+			see(m.From)
+		case arithmetic.ShareParts:
+			see(m.From)
 		case arithmetic.CountParts:
 			see(m.Total)
 		case arithmetic.JoinCopies:
@@ -181,6 +192,9 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 	case arithmetic.Product:
 		a, b, ok := p.Operands()
 		return []arithmetic.Number{a, b}, ok && a.Form == arithmetic.Whole && b.Form == arithmetic.Common
+	case arithmetic.Division:
+		a, b, ok := p.Operands()
+		return []arithmetic.Number{a, b}, ok && p.Story == arithmetic.NoStory && (isFraction(b) || isFraction(a) && b.Form == arithmetic.Whole)
 	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition, arithmetic.Subtraction:
 		a, b, ok := p.Operands()
 		return []arithmetic.Number{a, b}, ok
@@ -189,6 +203,10 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 		return []arithmetic.Number{n}, ok
 	}
 	return nil, false
+}
+
+func isFraction(n arithmetic.Number) bool {
+	return n.Form == arithmetic.Common || n.Form == arithmetic.Mixed
 }
 
 func work(p arithmetic.Problem) (arithmetic.Working, error) {
@@ -202,6 +220,11 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 		return arithmetic.CompareByCutting(p)
 	case arithmetic.Product:
 		return arithmetic.CopiesByJoining(p)
+	case arithmetic.Division:
+		if _, b, _ := p.Operands(); isFraction(b) {
+			return arithmetic.MeasureByCutting(p)
+		}
+		return arithmetic.ShareByCutting(p)
 	case arithmetic.Ordering:
 		return arithmetic.OrderByCutting(p)
 	case arithmetic.Addition:
@@ -230,6 +253,12 @@ func tell(p arithmetic.Problem) telling.Telling {
 		}
 	case arithmetic.Product:
 		t = tellCopies(w)
+	case arithmetic.Division:
+		if _, b, _ := p.Operands(); isFraction(b) {
+			t = tellMeasured(w)
+		} else {
+			t = tellShared(w)
+		}
 	case arithmetic.Ordering:
 		t = tellOrdered(w)
 	case arithmetic.Addition, arithmetic.Subtraction:

@@ -8,7 +8,7 @@ import (
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
-	return "fraction bars show, compare, rename, add, subtract and repeat fractions, with one number on each side or a sum of two on one side"
+	return "fraction bars show, compare, rename, add, subtract, repeat and divide fractions, with one number on each side or a sum of two on one side"
 }
 
 // BarsNoFraction says that whole numbers need other pictures.
@@ -44,6 +44,9 @@ func BarsSame(p arithmetic.Problem) string {
 	case arithmetic.FractionForm:
 		return p.Left.String() + " is one fraction already"
 	}
+	if p.Kind == arithmetic.Division {
+		return "one share is all of it"
+	}
 	return p.Left.String() + " has that name already"
 }
 
@@ -52,6 +55,12 @@ func BarsUneven(p arithmetic.Problem) string { return "no whole number fits in t
 
 // BarsNegative says that more is taken away than there is.
 func BarsNegative() string { return "more is taken away than there is" }
+
+// BarsNoGroup says that what is divided by is more than what is divided.
+func BarsNoGroup(p arithmetic.Problem) string {
+	a, b, _ := p.Operands()
+	return "not one group of " + b.String() + " fits in " + a.String()
+}
 
 // BarsNothing says that there is nothing to lay on the bars.
 func BarsNothing() string { return "nothing would lie on the bars" }
