@@ -16,18 +16,23 @@ func (s strip) wholeMark(sc *scene.Scene) {
 		tick = 12                // half the height of the end marks
 		gap  = 10                // between the words and the line
 		wide = 170               // a whole this long has its own mark
+		room = 130               // a whole this long has the words in its mark, not beside it
 	)
 	for k := range s.wholes {
 		x1, x2 := s.at(k*s.den), s.at((k+1)*s.den)
 		if k > 0 && x2-x1 < wide {
 			return
 		}
+		ends := []scene.Shape{scene.Line{X1: x1, Y1: y - tick, X2: x1, Y2: y + tick}, scene.Line{X1: x2, Y1: y - tick, X2: x2, Y2: y + tick}}
+		if x2-x1 < room {
+			sc.Add(scene.Item{Shape: scene.Text{X: x2 + 2*gap, Y: y, Anchor: scene.Left, Size: scene.Small, Runs: []scene.Run{{Text: words.BarWhole}}}, Role: scene.Note})
+			sc.Draw(scene.Note, scene.Fine, append(ends, scene.Line{X1: x1, Y1: y, X2: x2, Y2: y})...)
+			continue
+		}
 		label := telling.Text(scene.Note, (x1+x2)/2, y, scene.Small, words.BarWhole)
 		box := label.Shape.Box()
 		sc.Add(label)
-		sc.Draw(scene.Note, scene.Fine,
-			scene.Line{X1: x1, Y1: y - tick, X2: x1, Y2: y + tick}, scene.Line{X1: x2, Y1: y - tick, X2: x2, Y2: y + tick},
-			scene.Line{X1: x1, Y1: y, X2: box.X - gap, Y2: y}, scene.Line{X1: box.Right() + gap, Y1: y, X2: x2, Y2: y})
+		sc.Draw(scene.Note, scene.Fine, append(ends, scene.Line{X1: x1, Y1: y, X2: box.X - gap, Y2: y}, scene.Line{X1: box.Right() + gap, Y1: y, X2: x2, Y2: y})...)
 	}
 }
 

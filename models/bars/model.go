@@ -57,7 +57,7 @@ func turn(p arithmetic.Problem) int {
 }
 
 const (
-	mostWholes = 5   // wholes in a row; more would be too short to read
+	mostWholes = 8   // wholes in a row; more would be too short to read
 	mostParts  = 100 // parts in a row: each is then 6 units wide or more
 	mostCopied = 50  // parts in a row of copies, whose ends must be seen too
 	mostListed = 8   // numbers in an ordering: as many as can be read
