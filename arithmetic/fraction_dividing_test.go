@@ -90,3 +90,35 @@ func TestEveryQuotientOfFractionsIsExact(t *testing.T) {
 		}
 	}
 }
+
+// CCSS 4.NF.B.3b has the first two; the others common practice, no source.
+func TestAmountsAreTakenApart(t *testing.T) {
+	f := func(num, den int64) Number { return Frac(fraction.Must(num, den)) }
+	for _, test := range []struct {
+		n     Number
+		parts string
+		two   string
+	}{
+		{f(3, 8), "1/8 1/8 1/8 ", "1/8 2/8"}, {AsMixed(fraction.Must(17, 8)), "1 1 1/8 ", "2 1/8"}, {f(2, 3), "1/3 1/3 ", ""}, {f(7, 4), "1/4 1/4 1/4 1/4 1/4 1/4 1/4 ", "4/4 3/4"},
+	} {
+		w, err := TakeApart(Problem{Kind: AsSum, Left: test.n})
+		if err != nil {
+			t.Fatal(test.n, err)
+		}
+		parts, two := "", ""
+		for _, n := range w.Answer.Order {
+			parts += n.String() + " "
+		}
+		if m, ok := w.Moves[len(w.Moves)-1].(SplitInTwo); ok {
+			two = m.First.Number().String() + " " + m.Second.Number().String()
+		}
+		if parts != test.parts || two != test.two {
+			t.Errorf("%s: %q, %q", test.n, parts, two)
+		}
+	}
+	for n, want := range map[Number]error{f(1, 8): ErrSame, f(0, 8): ErrNothing, f(30, 31): ErrOverflow} {
+		if _, err := TakeApart(Problem{Kind: AsSum, Left: n}); !errors.Is(err, want) {
+			t.Errorf("%s: %v, want %v", n, err, want)
+		}
+	}
+}

@@ -13,7 +13,7 @@ import (
 
 // floor is the whole part of a value.
 func floor(v *big.Rat) *big.Rat {
-	return new(big.Rat).SetInt(new(big.Int).Quo(v.Num(), v.Denom()))
+	return new(big.Rat).SetInt(new(big.Int).Div(v.Num(), v.Denom()))
 }
 
 // whole64 is the whole part of a value in units of a drawing.

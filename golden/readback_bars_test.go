@@ -102,6 +102,11 @@ func readBars(s sight, t problems.Truth) error {
 			return s.readShared(t)
 		}
 		return s.readMeasured(t)
+	case arithmetic.AsSum:
+		if err := each("the number", append(first, rows(scene.Result)...), t.Value); err != nil {
+			return err
+		}
+		return s.readApart(t)
 	case arithmetic.Show:
 		return each("the number", first, t.Numbers[0])
 	case arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:

@@ -129,7 +129,7 @@ func (s sight) readCuts(t problems.Truth) error {
 	switch s.problem.Kind {
 	case arithmetic.Claim, arithmetic.Comparison:
 		_, _, alone = s.problem.Operands()
-	case arithmetic.Show, arithmetic.Product, arithmetic.Division, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
+	case arithmetic.Show, arithmetic.Product, arithmetic.Division, arithmetic.AsSum, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
 		alone = true
 	}
 	empty := s.emptyCells()
@@ -150,6 +150,9 @@ func (s sight) readCuts(t problems.Truth) error {
 // number of the problem, the answer, how far two of them are apart, or what two
 // are together; one part alone names the parts.
 func (s sight) readFractionNames(t problems.Truth) error {
+	if s.problem.Kind == arithmetic.AsSum {
+		return nil // each is read at its brace
+	}
 	values := slices.Clone(t.Numbers)
 	if t.Value != nil {
 		values = append(values, t.Value)

@@ -30,8 +30,10 @@ func (s sight) partTicks(a axis, first measure.Jump, want []*big.Rat) error {
 	}
 	each := new(big.Rat).Quo(big.NewRat(int64(first.X2-first.X1), 1), new(big.Rat).Mul(new(big.Rat).Sub(want[1], want[0]), parts))
 	for x := range a.places {
+		// Coordinates are whole numbers: a tick may be half a unit off.
 		off := new(big.Rat).Quo(big.NewRat(int64(x-first.X1), 1), each)
-		if !off.IsInt() {
+		near := floor(new(big.Rat).Add(off, big.NewRat(1, 2)))
+		if off.Sub(off, near).Mul(off, each).Abs(off).Cmp(big.NewRat(1, 2)) > 0 {
 			return fmt.Errorf("a tick at %d ends no part", x)
 		}
 	}

@@ -25,6 +25,7 @@ var (
 var sometimes = map[string]int{
 	"number-line, add, steps": 97, "number-line, add, whole": 97,
 	"number-line, claim, steps": 97, "number-line, claim, whole": 97,
+	"number-line, closer, steps": 95, "number-line, closer, whole": 95,
 	"number-line, compare, steps": 97, "number-line, compare, whole": 97,
 	"number-line, estimate, steps": 97, "number-line, estimate, whole": 97,
 	// Of many small jumps by a fraction only some have names.

@@ -38,7 +38,7 @@ func trueAsked(l *Lesson) (asked bool, err error) {
 		if want != nil && want.String() != a.Number.String() || want == nil && a.Relation != arithmetic.Equal {
 			return true, fmt.Errorf("%s is said to be closer", a.Number)
 		}
-	case arithmetic.EqualNames:
+	case arithmetic.EqualNames, arithmetic.AsSum:
 		if names := written(a.Order); !slices.Equal(names, t.Names) {
 			return true, fmt.Errorf("the names are %v, not %v", names, t.Names)
 		}
@@ -170,6 +170,9 @@ func saysAsked(p Picture, title, desc string) (asked bool, err error) {
 			return true, fmt.Errorf("%s does not end the title %q", other, title)
 		}
 		return true, nil
+	case arithmetic.AsSum:
+		whole = []string{strings.Join(t.Names, " + ")}
+		last = whole
 	case arithmetic.EqualNames:
 		whole = t.Names
 		last = whole
@@ -243,6 +246,10 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 		list = []string{"is prime", "is not prime", "is composite"}
 	case arithmetic.Closer:
 		list = []string{p.Problem.Left.String() + " is closer", p.Problem.Right.String() + " is closer", "equally far"}
+	case arithmetic.AsSum:
+		if len(t.Names) > 2 || t.Names[0] != "1" { // 1 and 1/6 are in the name of 1 1/6
+			list = []string{t.Names[0] + " + " + t.Names[1]}
+		}
 	case arithmetic.EqualNames:
 		for i, name := range t.Names[1:] {
 			list = append(list, t.Names[i]+" = "+name, t.Names[i]+" and "+name)

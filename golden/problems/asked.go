@@ -55,6 +55,8 @@ func (d *Dealer) about(kind arithmetic.Kind) arithmetic.Problem {
 		if d.IntN(3) == 0 {
 			p.Right = arithmetic.InPlaces(d.Int64N(20), 1)
 		}
+	case arithmetic.AsSum:
+		p.Left = d.inParts()
 	case arithmetic.EqualNames:
 		p.Left = d.common([]int64{6, 12, 24}[d.IntN(3)])
 	case arithmetic.FactFamily:

@@ -21,7 +21,7 @@ var Kinds = []arithmetic.Kind{
 	arithmetic.RuleTable, arithmetic.Estimate, arithmetic.FactFamily, arithmetic.WaysToMake, arithmetic.Multiples,
 	arithmetic.CommonMultiples, arithmetic.CommonFactors, arithmetic.Primality,
 	arithmetic.ShapePart, arithmetic.DecimalForm, arithmetic.PercentForm,
-	arithmetic.Coins, arithmetic.CoinsWorth, arithmetic.EqualNames, arithmetic.Closer,
+	arithmetic.Coins, arithmetic.CoinsWorth, arithmetic.EqualNames, arithmetic.Closer, arithmetic.AsSum,
 }
 
 // Dealer makes problems one after another; the same seed deals the same ones.

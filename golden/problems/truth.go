@@ -65,7 +65,8 @@ func Work(p arithmetic.Problem) (t Truth, err error) {
 	default:
 		t.workAsked(p)
 	}
-	if p.Kind == arithmetic.Division && t.Numbers[0].IsInt() && t.Numbers[1].IsInt() {
+	a, b, _ := p.Operands()
+	if p.Kind == arithmetic.Division && a.Form != arithmetic.Common && b.Form != arithmetic.Common && t.Numbers[0].IsInt() && t.Numbers[1].IsInt() {
 		t.Quotient, t.Remainder = new(big.Int).DivMod(t.Numbers[0].Num(), t.Numbers[1].Num(), new(big.Int))
 		if p.Rest == arithmetic.OneMore && t.Remainder.Sign() > 0 {
 			t.Value = new(big.Rat).SetInt(new(big.Int).Add(t.Quotient, big.NewInt(1)))

@@ -62,6 +62,8 @@ func (t *Truth) workAsked(p arithmetic.Problem) {
 		away := func(v *big.Rat) *big.Rat { d := new(big.Rat).Sub(v, big.NewRat(p.To, 1)); return d.Abs(d) }
 		t.Order = away(t.Numbers[0]).Cmp(away(t.Numbers[1]))
 		t.Value = nil
+	case arithmetic.AsSum:
+		t.Names = apart(p.Left.(arithmetic.Number), t.Value)
 	case arithmetic.EqualNames:
 		t.Names = equalNames(t.Value, p.Left)
 	case arithmetic.WaysToMake:
@@ -181,4 +183,22 @@ func equalNames(v *big.Rat, given arithmetic.Expr) []string {
 		list = append(list, given.String())
 	}
 	return list
+}
+
+// apart are the wholes and unit fractions that a number is written in: 1, 1 and 1/8 of
+// 2 1/8; five fourths of 5/4.
+func apart(n arithmetic.Number, v *big.Rat) (names []string) {
+	den := big.NewInt(n.Value.Den())
+	rest := new(big.Rat).Set(v)
+	one := big.NewRat(1, 1)
+	for n.Form == arithmetic.Mixed && rest.Cmp(one) >= 0 {
+		names = append(names, "1")
+		rest.Sub(rest, one)
+	}
+	unit := new(big.Rat).SetFrac(big.NewInt(1), den)
+	for rest.Sign() > 0 {
+		names = append(names, "1/"+den.String())
+		rest.Sub(rest, unit)
+	}
+	return names
 }

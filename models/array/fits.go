@@ -24,6 +24,9 @@ const (
 )
 
 // fits says why a problem has no array: [telling.NotMine] where another kind of
+// mostEmpty is the longest row that is drawn with nothing in it.
+const mostEmpty = 12
+
 // picture is meant.
 func fits(p arithmetic.Problem) error {
 	if p.Kind == arithmetic.Division && p.Story == arithmetic.TimesAsMany {
@@ -62,6 +65,9 @@ func bounded(p arithmetic.Problem, m arithmetic.Move) error {
 		}
 		if p.Kind == arithmetic.Division && p.Rest == arithmetic.AsDecimal && p.Grouping {
 			return words.ErrArrayDecimalRows
+		}
+		if m.Total == 0 && m.Side > mostEmpty {
+			return words.ErrArrayNothing
 		}
 		return words.ArrayTooMuch(p.Kind, m.Total, m.Side, largestTotal, most, largestRows)
 	case arithmetic.LayArrays:

@@ -30,6 +30,7 @@ var Model = &telling.Model{
 		arithmetic.Renaming,
 		arithmetic.Product,
 		arithmetic.Division,
+		arithmetic.AsSum,
 	},
 	Examples: []string{
 		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
@@ -37,6 +38,7 @@ var Model = &telling.Model{
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 		"5 × 1/4", "3 × 2/5",
 		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4",
+		"3/8 as a sum", "2 1/8 as a sum",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -44,7 +46,7 @@ var Model = &telling.Model{
 }
 
 // leads is the turn of fractions alone.
-var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.Product, arithmetic.Division)
+var leads = telling.LeadsFor(arithmetic.Show, arithmetic.Claim, arithmetic.Comparison, arithmetic.Ordering, arithmetic.Addition, arithmetic.Subtraction, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.Product, arithmetic.Division, arithmetic.AsSum)
 
 // turn follows where a fraction is compared with a decimal: a picture in hundredths
 // shows both as they are written.
@@ -198,7 +200,7 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition, arithmetic.Subtraction:
 		a, b, ok := p.Operands()
 		return []arithmetic.Number{a, b}, ok
-	case arithmetic.Show, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming:
+	case arithmetic.Show, arithmetic.MixedForm, arithmetic.FractionForm, arithmetic.SimplestForm, arithmetic.Renaming, arithmetic.AsSum:
 		n, ok := p.Left.(arithmetic.Number)
 		return []arithmetic.Number{n}, ok
 	}
@@ -225,6 +227,8 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 			return arithmetic.MeasureByCutting(p)
 		}
 		return arithmetic.ShareByCutting(p)
+	case arithmetic.AsSum:
+		return arithmetic.TakeApart(p)
 	case arithmetic.Ordering:
 		return arithmetic.OrderByCutting(p)
 	case arithmetic.Addition:
@@ -259,6 +263,8 @@ func tell(p arithmetic.Problem) telling.Telling {
 		} else {
 			t = tellShared(w)
 		}
+	case arithmetic.AsSum:
+		t = tellApart(w)
 	case arithmetic.Ordering:
 		t = tellOrdered(w)
 	case arithmetic.Addition, arithmetic.Subtraction:

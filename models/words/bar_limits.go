@@ -8,7 +8,7 @@ import (
 
 // BarsOtherKind and its like say why fraction bars cannot show a problem.
 func BarsOtherKind() string {
-	return "fraction bars show, compare, rename, add, subtract, repeat and divide fractions, with one number on each side or a sum of two on one side"
+	return "fraction bars show, compare, rename, add, subtract, repeat, divide and take apart fractions, with one number on each side or a sum of two on one side"
 }
 
 // BarsNoFraction says that whole numbers need other pictures.
@@ -41,6 +41,8 @@ func BarsSame(p arithmetic.Problem) string {
 	switch p.Kind {
 	case arithmetic.MixedForm:
 		return "only a fraction of one whole or more has a name with wholes in it"
+	case arithmetic.AsSum:
+		return p.Left.String() + " is one piece: there is nothing to take apart"
 	case arithmetic.FractionForm:
 		return p.Left.String() + " is one fraction already"
 	}
