@@ -25,6 +25,9 @@ func rowOfParts(p Problem, o Operation) (row HopRow, w Working, err error) {
 	if err != nil || s.Count(a) > mostOnPan || s.Count(b) > mostOnPan {
 		return row, w, ErrOverflow
 	}
+	if b.Form == Common && b.Value.Den() != s.Parts {
+		return row, w, errNotOnLine // the hops would have another name than in the problem
+	}
 	total, by := s.Count(a), s.Count(b)
 	if total%by != 0 {
 		return row, w, ErrUneven

@@ -39,8 +39,8 @@ func tellShared(w arithmetic.Working) telling.Telling {
 		case arithmetic.ShareParts:
 			h.share = move
 			lines = append(lines, telling.Strips(move.Each, scene.Result))
-		case arithmetic.MergeParts:
-			lines = append(lines, telling.Strips(move.To, scene.Result))
+		case arithmetic.MakeWholes, arithmetic.MergeParts:
+			lines = append(lines, telling.Strips(after(move), scene.Result))
 		}
 	}
 	den, wholes, _, _ := extent(w)
@@ -55,9 +55,9 @@ func tellShared(w arithmetic.Working) telling.Telling {
 	now.made = nil
 	t.Whole = h.picture(now, true)
 	asked := h.quotient()
-	answered := telling.Join(asked, "=", telling.Strips(h.share.Each, scene.Result))
-	if last := *now.each; last != h.share.Each {
-		answered = telling.Join(answered, "=", telling.Strips(last, scene.Result))
+	answered := telling.Join(asked, "=", lines[1])
+	for _, name := range lines[2:] {
+		answered = telling.Join(answered, "=", name)
 	}
 	telling.Equation(t.Whole, t.Whole.H-scene.Margin, telling.Join(asked, "=", telling.Unknown()), answered)
 	return t
@@ -88,6 +88,9 @@ func (h sharing) tell(move arithmetic.Move, now *shared) telling.Step {
 		now.each = &m.Each
 		return telling.Step{Title: words.BarShareTitle(m), Hands: words.BarShare(m), Ask: words.BarAskShare(m),
 			Symbols: notation.Lines(telling.Join(h.quotient(), "=", telling.Strips(m.Each, scene.Result)))}
+	case arithmetic.MakeWholes:
+		now.each = &m.To
+		return telling.Step{Title: words.BarMakeTitle(m), Hands: words.BarMake(scene.Result, m), Ask: words.BarAskMake(m), Symbols: same(m.From, m.To, scene.Result)}
 	case arithmetic.MergeParts:
 		now.each = &m.To
 		return telling.Step{Title: words.BarMergeTitle(m), Hands: words.BarMerge(scene.Result, m, true), Ask: words.BarAskMerge(m), Symbols: same(m.From, m.To, scene.Result)}
@@ -141,10 +144,10 @@ func (h sharing) picture(now shared, story bool) *scene.Scene {
 		s.Add(scene.Item{Shape: scene.Line{X1: x, Y1: upper - 8, X2: x, Y2: upper + tall + 8}, Role: scene.Second, Finish: scene.Bold, When: when})
 	}
 	one := h.shaded(lower, tall, *now.each, scene.Result, scene.OfAnswer)
-	if _, just := now.made.(arithmetic.ShareParts); just {
-		one.runs[1].role = scene.Moved
-	}
-	if _, just := now.made.(arithmetic.MergeParts); just {
+	switch m := now.made.(type) {
+	case arithmetic.MakeWholes:
+		one.runs = h.filled(one.runs, m.Wholes)
+	case arithmetic.ShareParts, arithmetic.MergeParts:
 		one.runs[1].role = scene.Moved
 	}
 	h.draw(s, one, scene.ShownOnly)

@@ -86,7 +86,7 @@ func BarSharedDesc(a arithmetic.Number, shares int64, lies arithmetic.Strips, sh
 	}
 	n := Count(shares, "equal share")
 	return scene.Telling{
-		Shown:  row + " It is divided into " + n + ". On a bar under it lies one share: " + share + " of a whole.",
+		Shown:  row + " It is divided into " + n + ". On a bar under it lies one share: " + share + ".",
 		Hidden: "A bar with its wholes marked. On it is " + a.String() + ", to be divided into " + n + ". How much of a whole is one share?",
 	}
 }
