@@ -49,7 +49,7 @@ func AddByJumps(p Problem) (Working, error) {
 		return Working{}, err
 	}
 	hops := splitJump(s, s.Count(a), s.Count(b), false)
-	if easier := byRoundNumber(s, s.Count(a), s.Count(b)); easier != nil {
+	if easier := byRoundNumber(s, s.Count(a), s.Count(b)); easier != nil && s.Count(a) > 0 {
 		hops = easier
 	}
 	w := begin(p, s, a, b, hops)

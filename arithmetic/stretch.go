@@ -164,7 +164,7 @@ func JumpStretch(s Scale, stops []int64, from, room, narrowest int64) (t Stretch
 		tries = append(tries, Stretch{Scale: s, Hi: wholes * whole, Mark: whole / 10, Long: whole})
 	}
 	for _, end := range []int64{10, 12, 15, 20} {
-		if hi <= end*step && step >= whole {
+		if hi <= end*step && step >= whole && s.Form != Decimal {
 			tries = append(tries, Stretch{Scale: s, Hi: end * step, Mark: step, Long: 5 * step})
 		}
 	}

@@ -188,8 +188,11 @@ func readJumpNames(s sight, _ problems.Truth) error {
 		if len(here) == 0 || len(names) == 0 {
 			continue
 		}
-		if len(here) != len(names) {
+		if len(here) != len(names) && !oneName(here, names) {
 			return errUnread
+		}
+		for len(names) < len(here) {
+			names = append(names, names[0]) // of jumps that are alike only some have names
 		}
 		for i, j := range here {
 			if (j.X2 > j.X1) != (names[i].v.Sign() > 0) {
@@ -211,6 +214,22 @@ func readJumpNames(s sight, _ problems.Truth) error {
 		}
 	}
 	return nil
+}
+
+// oneName reports whether all jumps of a line go equally far the same way, and all names
+// are one, so that some of them tell all.
+func oneName(jumps []measure.Jump, names []signed) bool {
+	for _, j := range jumps {
+		if d := (j.X2 - j.X1) - (jumps[0].X2 - jumps[0].X1); d < -1 || d > 1 {
+			return false
+		}
+	}
+	for _, n := range names {
+		if n.v.Cmp(names[0].v) != 0 {
+			return false
+		}
+	}
+	return len(names) < len(jumps)
 }
 
 // nameAt is the number that stands just under a place of a line, or nil.

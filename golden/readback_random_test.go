@@ -28,8 +28,6 @@ var sometimes = map[string]int{
 	"number-line, closer, steps": 95, "number-line, closer, whole": 95,
 	"number-line, compare, steps": 97, "number-line, compare, whole": 97,
 	"number-line, estimate, steps": 97, "number-line, estimate, whole": 97,
-	// Of many small jumps by a fraction only some have names.
-	"number-line, count, jump names": 95, "number-line, divide, jump names": 97, "number-line, multiply, jump names": 97,
 	"number-line, order, steps": 97, "number-line, order, whole": 97,
 	"number-line, round, steps": 97, "number-line, round, whole": 97,
 	"number-line, show, steps": 97, "number-line, show, whole": 97,

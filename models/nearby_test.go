@@ -78,7 +78,7 @@ func TestErrorsOfferAProblemOfTheSameKind(t *testing.T) {
 // The reason is one sentence of one model, or what is missing.
 func TestOneReasonIsGiven(t *testing.T) {
 	for text, want := range map[string]string{
-		"4 ÷ 1/5":         "a number line shows up to 12 equal jumps in a row",
+		"9 ÷ 1/5":         "fraction bars show at most 8 wholes",
 		"1/4 + 1/2 × 1/3": "take one step at a time: two numbers and one sign",
 		"7 + ? = 5":       "the missing number would be less than 0",
 		"factors of 1000": "all arrays are shown for numbers up to 200, and 1,000 is more",

@@ -90,7 +90,13 @@ func split(t Text) []Word {
 		x -= n * width
 	}
 	var words []Word
-	add := func(text string, from, to int) {
+	var add func(text string, from, to int)
+	add = func(text string, from, to int) {
+		if short, after := strings.CutSuffix(text, ","); after && short != "" {
+			add(short, from, to-1)
+			add(",", to-1, to)
+			return
+		}
 		left, end := x+from*width, x+to*width
 		words = append(words, Word{text, (left + end) / 2, t.Y, t.Size, left, end})
 	}

@@ -149,6 +149,9 @@ func (pl *plan) drawHopsOn(k *sketch, m arithmetic.HopOn, step int, role scene.R
 		hidden = scene.ShownOnly // to count them is to have the answer
 	}
 	all := k.namesFit(m)
+	// All hops are alike: as many have their name as have room for it right above them.
+	wide, room := k.width*int(m.By)/int(k.hi-k.lo), (scene.Text{Size: scene.Small, Runs: label}).Width()+labelGap
+	every := int64((room-1)/wide + 1)
 	for nth := m.First; nth <= m.Last; nth++ {
 		h := hop{from: m.Land(nth - 1), to: m.Land(nth), role: role, of: of, worth: m.Worth(m.By), step: step}
 		if h.when = hidden; nth == 1 && hidden == scene.ShownOnly {
@@ -156,7 +159,7 @@ func (pl *plan) drawHopsOn(k *sketch, m arithmetic.HopOn, step int, role scene.R
 			shown.when, shown.of, shown.worth, shown.label, shown.alone = scene.HiddenOnly, scene.OfNothing, fraction.Fraction{}, label, true
 			k.hops = append(k.hops, shown)
 		}
-		if nth == 1 || k.width*int(m.By)/int(k.hi-k.lo) >= (scene.Text{Size: scene.Small, Runs: label}).Width()+4 {
+		if (nth-1)%every == 0 {
 			h.label = label
 		}
 		k.hops = append(k.hops, h)

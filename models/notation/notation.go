@@ -93,6 +93,9 @@ func (l Line) Runs() []scene.Run {
 		run := scene.Run{Text: t.Text, Num: t.Num, Den: t.Den, Role: t.Role, Struck: t.Struck}
 		last := len(runs) - 1
 		switch {
+		case last >= 0 && run.Text == "," && runs[last].Den == "" && !runs[last].Struck:
+			runs[last].Text += run.Text // whatever its role: apart from its number it is lost
+			continue
 		case last >= 0 && (space == "" || t.Kind == Word && l[i-1].Kind == Word) &&
 			run.Den == "" && runs[last].Den == "" && run.Role == runs[last].Role && !run.Struck && !runs[last].Struck:
 			runs[last].Text += space + run.Text
