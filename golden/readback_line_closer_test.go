@@ -16,20 +16,25 @@ import (
 // distances that are named, and the statement at the foot where there is one.
 func (s sight) readCloser(y int, t problems.Truth) error {
 	a, err := s.axis(y)
-	if err != nil {
+	// Two numbers that are both 1 leave too few numbers under the line to tell its
+	// scale: then they have to stand on one place.
+	together := errors.Is(err, errUnread) && t.Numbers[0].Cmp(t.Numbers[1]) == 0 && len(slices.Compact(slices.Sorted(slices.Values(a.points)))) == 1
+	if err != nil && !together {
 		return err
 	}
 	to := big.NewRat(s.problem.To, 1)
 	var away []*big.Rat
 	for _, n := range t.Numbers {
-		if !slices.ContainsFunc(a.points, func(x int) bool { return a.near(x, n) }) {
+		if !together && !slices.ContainsFunc(a.points, func(x int) bool { return a.near(x, n) }) {
 			return fmt.Errorf("no point stands at %s", n.RatString())
 		}
 		d := new(big.Rat).Sub(n, to)
 		away = append(away, d.Abs(d))
 	}
-	if err := s.lengths(a, t.Numbers); err != nil {
-		return err
+	if !together {
+		if err := s.lengths(a, t.Numbers); err != nil {
+			return err
+		}
 	}
 	named := 0
 	for _, line := range s.Lines() {

@@ -18,23 +18,6 @@ var (
 	seed  = flag.Uint64("seed", 2, "which random problems")
 )
 
-// sometimes lists the readers that cannot read every picture of a kind, and the
-// least share of them, in hundredths, that they do read. All others read all. Now
-// and then two numbers on a line stand so close that neither the scale nor the
-// names can be read for certain.
-var sometimes = map[string]int{
-	"number-line, add, steps": 97, "number-line, add, whole": 97,
-	"number-line, claim, steps": 97, "number-line, claim, whole": 97,
-	"number-line, closer, steps": 95, "number-line, closer, whole": 95,
-	"number-line, compare, steps": 97, "number-line, compare, whole": 97,
-	"number-line, estimate, steps": 97, "number-line, estimate, whole": 97,
-	"number-line, order, steps": 97, "number-line, order, whole": 97,
-	"number-line, round, steps": 97, "number-line, round, whole": 97,
-	"number-line, show, steps": 97, "number-line, show, whole": 97,
-	"number-line, subtract, steps": 97, "number-line, subtract, whole": 97,
-	"number-line, unknown, steps": 97, "number-line, unknown, whole": 97,
-}
-
 // TestReadingBack measures the pictures of every example and of random problems,
 // the whole story and every step, and compares what it finds with the exact
 // answer.
@@ -82,12 +65,8 @@ func TestReadingBack(t *testing.T) {
 	for _, key := range slices.Compact(keys) {
 		all := read[key] + unread[key]
 		t.Logf("%5d read, %5d not read  %s", read[key], unread[key], key)
-		least, has := sometimes[key]
-		if !has {
-			least = 100
-		}
-		if read[key]*100 < all*least {
-			t.Errorf("%s: %d of %d pictures are read back, less than %d of a hundred; not %s", key, read[key], all, least, first[key])
+		if read[key] < all {
+			t.Errorf("%s: only %d of %d pictures are read back; not %s", key, read[key], all, first[key])
 		}
 	}
 	for key, list := range faults {

@@ -51,6 +51,9 @@ const (
 func (k *sketch) band(m arithmetic.MarkOnLine, s pairSide, step int) {
 	end := k.scale.Count(m.Number)
 	point := stop{at: end, label: runsOf("", m.Number), role: s.role, of: s.of, step: step, size: scene.Middle, side: s.side, dot: true}
+	if s.side > 0 {
+		point.also = wholeToo(m.Number)
+	}
 	if k.broken || k.step == 0 || end == 0 {
 		point.worth = m.Number.Value
 		k.stops = append(k.stops, point)

@@ -92,8 +92,8 @@ func (k *sketch) nameWholes() {
 // to be added is the number of the mark up to the step of the first.
 func (k *sketch) addStop(s stop) {
 	for i, other := range k.stops {
-		if other.at != s.at {
-			continue
+		if other.at != s.at || other.side < 0 && s.side == 0 {
+			continue // a name above the line leaves room for one below
 		}
 		if other.step > 0 && s.step == 0 && other.label != nil && other.posed == 0 {
 			k.stops[i].before = s.label
