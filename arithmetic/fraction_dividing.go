@@ -82,13 +82,15 @@ func MeasureByCutting(p Problem) (Working, error) {
 
 // ShareByCutting works the [Division] of a fraction by a whole number as sharing: the
 // parts are cut until they can be dealt in so many equal shares. A fourth part of 1/3
-// is 1/12. (CCSS 5.NF.B.7a)
+// is 1/12. (CCSS 5.NF.B.7a) Wholes are shared so where what is left over is cut up too:
+// 3 wholes among 4 are 12 fourths, 3/4 for each. (CCSS 5.NF.B.3)
 //
 // [ErrNothing] says that there is nothing to share; [ErrSame] that there is one share.
 func ShareByCutting(p Problem) (Working, error) {
 	a, b, ok := p.Operands()
 	n, whole := b.Int64()
-	if !ok || p.Kind != Division || !broken(a) || b.Form != Whole || !whole {
+	wholes := a.Form == Whole && p.Rest == AsPart && !p.Grouping
+	if !ok || p.Kind != Division || !broken(a) && !wholes || b.Form != Whole || !whole {
 		return Working{}, errNotTwo
 	}
 	switch {
@@ -98,6 +100,9 @@ func ShareByCutting(p Problem) (Working, error) {
 		return Working{}, ErrSame
 	}
 	into := n / fraction.GCD(a.Value.Num(), n)
+	if wholes && into == 1 {
+		return Working{}, ErrSame // they need not be cut
+	}
 	cut, err := a.Value.CutFiner(into)
 	if err != nil {
 		return Working{}, ErrOverflow

@@ -148,5 +148,17 @@ func (s sight) readShared(t problems.Truth) error {
 	if from != left || low-high != bottom-top {
 		return errors.New("the share does not begin where the whole begins, or is not as high")
 	}
+	for _, line := range s.Lines() {
+		name := new(big.Rat)
+		for _, w := range line {
+			if v, ok := w.Value(); ok && w.Right <= left {
+				name.Add(name, v)
+			}
+		}
+		y := line[0].Y
+		if want := map[bool]*big.Rat{true: t.Numbers[0], false: t.Value}[y < bottom]; name.Sign() > 0 && y < low && name.Cmp(want) != 0 {
+			return fmt.Errorf("%s is written beside a row of %s", name.RatString(), want.RatString())
+		}
+	}
 	return agree("one share", big.NewRat(int64(to-from), int64(whole)), t.Value)
 }

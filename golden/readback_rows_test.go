@@ -142,6 +142,9 @@ func (s sight) readRow(y int, want []*big.Rat) error {
 		return err
 	}
 	parts := slices.ContainsFunc(want, func(v *big.Rat) bool { return !v.IsInt() })
+	if _, b, ok := s.problem.Operands(); ok && b.Form == arithmetic.Decimal {
+		parts = true
+	}
 	if parts {
 		s.nameParts(a, jumps)
 	}

@@ -15,8 +15,7 @@ func (s strip) wholeMark(sc *scene.Scene) {
 		y    = scene.Margin + 18 // middle of the words
 		tick = 12                // half the height of the end marks
 		gap  = 10                // between the words and the line
-		wide = 170               // a whole this long has its own mark
-		room = 130               // a whole this long has the words in its mark, not beside it
+		wide = 170               // a whole this long has its own mark, with the words in it
 	)
 	for k := range s.wholes {
 		x1, x2 := s.at(k*s.den), s.at((k+1)*s.den)
@@ -24,7 +23,7 @@ func (s strip) wholeMark(sc *scene.Scene) {
 			return
 		}
 		ends := []scene.Shape{scene.Line{X1: x1, Y1: y - tick, X2: x1, Y2: y + tick}, scene.Line{X1: x2, Y1: y - tick, X2: x2, Y2: y + tick}}
-		if x2-x1 < room {
+		if x2-x1 < wide {
 			sc.Add(scene.Item{Shape: scene.Text{X: x2 + 2*gap, Y: y, Anchor: scene.Left, Size: scene.Small, Runs: []scene.Run{{Text: words.BarWhole}}}, Role: scene.Note})
 			sc.Draw(scene.Note, scene.Fine, append(ends, scene.Line{X1: x1, Y1: y, X2: x2, Y2: y})...)
 			continue

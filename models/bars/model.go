@@ -37,7 +37,7 @@ var Model = &telling.Model{
 		"1/4 + 2/4", "3/4 + 3/4", "1/2 + 1/3", "1 1/2 + 3/4", "7/8 − 3/8", "3/4 − 1/3", "2 1/4 − 3/4",
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 		"5 × 1/4", "3 × 2/5",
-		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4",
+		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4", "3 ÷ 10 as a fraction",
 		"3/8 as a sum", "2 1/8 as a sum",
 	},
 	Fits: fits,
@@ -54,6 +54,9 @@ func turn(p arithmetic.Problem) int {
 	if a, b, ok := p.Operands(); ok && (p.Kind == arithmetic.Claim || p.Kind == arithmetic.Comparison) &&
 		(a.Form == arithmetic.Decimal || b.Form == arithmetic.Decimal) {
 		return telling.Follows
+	}
+	if a, _, ok := p.Operands(); ok && p.Kind == arithmetic.Division && sharesWholes(p, a) {
+		return telling.Follows // plates and paper circles tell who gets what
 	}
 	return leads(p)
 }
@@ -81,7 +84,7 @@ func fits(p arithmetic.Problem) error {
 			fractions++
 		}
 	}
-	if fractions == 0 && p.Kind != arithmetic.FractionForm && p.Kind != arithmetic.Renaming {
+	if fractions == 0 && p.Kind != arithmetic.FractionForm && p.Kind != arithmetic.Renaming && p.Kind != arithmetic.Division {
 		return telling.NotMine(errors.New(words.BarsNoFraction()))
 	}
 	if len(numbers) > mostListed {
@@ -196,7 +199,7 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 		return []arithmetic.Number{a, b}, ok && a.Form == arithmetic.Whole && b.Form == arithmetic.Common
 	case arithmetic.Division:
 		a, b, ok := p.Operands()
-		return []arithmetic.Number{a, b}, ok && p.Story == arithmetic.NoStory && (isFraction(b) || isFraction(a) && b.Form == arithmetic.Whole)
+		return []arithmetic.Number{a, b}, ok && p.Story == arithmetic.NoStory && (isFraction(b) || b.Form == arithmetic.Whole && (isFraction(a) || sharesWholes(p, a)))
 	case arithmetic.Claim, arithmetic.Comparison, arithmetic.Addition, arithmetic.Subtraction:
 		a, b, ok := p.Operands()
 		return []arithmetic.Number{a, b}, ok
@@ -205,6 +208,11 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 		return []arithmetic.Number{n}, ok
 	}
 	return nil, false
+}
+
+// sharesWholes reports whether wholes are shared with what is left over cut up too.
+func sharesWholes(p arithmetic.Problem, n arithmetic.Number) bool {
+	return n.Form == arithmetic.Whole && p.Rest == arithmetic.AsPart && !p.Grouping
 }
 
 func isFraction(n arithmetic.Number) bool {

@@ -130,6 +130,11 @@ func (l *label) alsoAt(x, middle int) []scene.Text {
 // as long as that brings the labels nearer to their places. ok is false when they
 // do not fit in two rows either.
 func arrange(labels []*label) (ok bool) {
+	// Two rows have no room for more, and to look for it would take long.
+	const most = 2 * scene.PaperW / (2 * labelGap)
+	if len(labels) > most {
+		return false
+	}
 	slices.SortStableFunc(labels, func(a, b *label) int { return a.x - b.x })
 	second := make([]bool, len(labels))
 	for i, l := range labels {

@@ -74,6 +74,9 @@ func BarAskShare(m arithmetic.ShareParts) Phrase {
 
 // BarAskShareFirst asks for a guess before anything is cut.
 func BarAskShareFirst(a arithmetic.Number) Phrase {
+	if a.Form == arithmetic.Whole {
+		return Say("Will one share be more or less than one whole?")
+	}
 	return Say("Will one share be more or less than ", In(scene.First, a.String()), "?")
 }
 

@@ -47,6 +47,9 @@ func BarsSame(p arithmetic.Problem) string {
 		return p.Left.String() + " is one fraction already"
 	}
 	if p.Kind == arithmetic.Division {
+		if a, b, _ := p.Operands(); a.Form == arithmetic.Whole && b.String() != "1" {
+			return "the wholes need not be cut"
+		}
 		return "one share is all of it"
 	}
 	return p.Left.String() + " has that name already"
