@@ -38,7 +38,7 @@ var Model = &telling.Model{
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 		"5 × 1/4", "3 × 2/5",
 		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4", "3 ÷ 10 as a fraction",
-		"3/8 as a sum", "2 1/8 as a sum",
+		"3 × 2/5 = 6 × 1/5", "3/8 as a sum", "2 1/8 as a sum",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -173,6 +173,8 @@ func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
 			see(m.To)
 		case arithmetic.MeasureOff:
 			see(m.From)
+		case arithmetic.LayCopies:
+			see(m.Total)
 		case arithmetic.ShareParts:
 			see(m.From)
 		case arithmetic.CountParts:
@@ -190,6 +192,9 @@ func extent(w arithmetic.Working) (den, wholes, cut int64, err error) {
 func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 	if c, ok := arithmetic.OneSum(p); ok {
 		return c.Numbers[:], true
+	}
+	if c, ok := arithmetic.CopiesClaim(p); ok {
+		return []arithmetic.Number{c[0].Each, c[1].Each}, true
 	}
 	switch p.Kind {
 	case arithmetic.Ordering:
@@ -223,6 +228,9 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 	if _, ok := arithmetic.OneSum(p); ok {
 		return arithmetic.CompareSumByCutting(p)
 	}
+	if _, ok := arithmetic.CopiesClaim(p); ok {
+		return arithmetic.CompareCopies(p)
+	}
 	switch p.Kind {
 	case arithmetic.Show:
 		return arithmetic.ShowByCutting(p)
@@ -254,13 +262,17 @@ func tell(p arithmetic.Problem) telling.Telling {
 	}
 	var t telling.Telling
 	_, sum := arithmetic.OneSum(p)
+	_, copied := arithmetic.CopiesClaim(p)
 	switch p.Kind {
 	case arithmetic.Show:
 		t = tellShown(w)
 	case arithmetic.Claim, arithmetic.Comparison:
-		if sum {
+		switch {
+		case sum:
 			t = tellSumClaim(w)
-		} else {
+		case copied:
+			t = tellCopiesClaim(w)
+		default:
 			t = tellCompared(w)
 		}
 	case arithmetic.Product:
