@@ -200,7 +200,7 @@ func claimEnding(l models.Lesson, think arithmetic.Relation, w words.Wording) *c
 	}
 	truths := []arithmetic.Problem{{Kind: arithmetic.Claim, Left: p.Left, Rel: a.Relation, Right: p.Right}}
 	if equation, ok := arithmetic.TrueEquality(p); ok && a.Relation != arithmetic.Equal {
-		truths = append(truths, equation)
+		truths = []arithmetic.Problem{equation, truths[0]}
 	}
 	for _, truth := range truths {
 		if _, err := models.Teach(truth.String(), ""); err == nil && truth.String() != p.String() {
