@@ -66,15 +66,6 @@ func ClaimStands(p arithmetic.Problem, a arithmetic.Answer) string {
 	return p.String() + " is not true."
 }
 
-// ClaimApart says of two amounts that are not the same how far apart they are;
-// of two that are, it is empty.
-func ClaimApart(p arithmetic.Problem, a arithmetic.Answer) string {
-	if a.Relation == arithmetic.Equal {
-		return ""
-	}
-	return Stand(p, a)
-}
-
 // ClaimReason is why two amounts are the same, or how far apart they are: what a
 // child reads at the end. A longer reason is the lesson's, and its sentences have
 // stood beside the pictures before.
