@@ -28,7 +28,7 @@ type claimPage struct {
 	Aloud        string
 	Again, Whole string // to think again; the whole lesson
 	Such         []link // of the page without a claim: claims to look at
-	C            claimWords
+	C            words.ClaimWords
 }
 
 type choice struct {
@@ -39,18 +39,11 @@ type choice struct {
 
 // claimEnd is what stands on the last of a claim's pages.
 type claimEnd struct {
-	Stands, Apart []piece
-	Why           []said
-	Found         string
-	True          []link
-}
-
-// claimWords are the words of the page that do not hang on the claim.
-type claimWords struct{ Heading, Think, First, Look, On, Back, Again, Other, Listen, Make, True string }
-
-var claimSays = claimWords{
-	words.ClaimHeading, words.ClaimThink, words.ClaimFirst, words.ClaimLook, words.ClaimOn, words.ClaimBack,
-	words.ClaimAgain, words.ClaimOther, words.ClaimListen, words.ClaimMake, words.ClaimTrue,
+	Stands    []piece
+	Why       []said
+	Found     string
+	TrueWords string // before them
+	True      []link
 }
 
 // claimsToTry are of every sort that a child meets.
@@ -99,12 +92,14 @@ func (s *site) claim(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *site) claimStart(w words.Wording) claimPage {
+	c := inWording(w, words.ClaimPage)
 	v := claimPage{
 		head: head{
-			Title: words.ClaimHeading + " · modeler", Doc: "Say what you think of two amounts, and see for yourself.",
-			Style: s.sheet.url, Scripts: []string{s.keys.url, s.spoken.url}, Skip: "the claim", Label: words.ClaimMake, Action: "/claim", W: pageWords(w), Words: w,
+			Title: c.Heading + " · modeler", Doc: c.Doc,
+			Style: s.sheet.url, Scripts: []string{s.keys.url, s.spoken.url}, Skip: c.Skip, Label: c.Make, Action: "/claim", Button: c.Show,
+			W: inWording(w, words.Pages), Words: w, Otherwise: "/claim?words=" + words.Wordings[1-w],
 		},
-		C: claimSays,
+		C: c,
 	}
 	for _, text := range claimsToTry {
 		if read, err := models.Read(text); err == nil {
@@ -147,21 +142,27 @@ func claimLink(problem string, w words.Wording) link {
 func newClaimPage(l models.Lesson, think string, at int, w words.Wording) claimPage {
 	p := l.Problem
 	written := p.String()
+	c := inWording(w, words.ClaimPage)
+	look := at
+	if think == "" {
+		look = 0
+	}
 	aloud := func(text string) string { return w.Text(words.Aloud(text)) }
 	v := claimPage{
 		head: head{
-			Title: written + " · modeler", Doc: words.Asked(p) + " Say what you think, and see for yourself.",
-			Skip: "the claim", Label: words.ClaimMake, Asked: printable(l.Text), Action: "/claim", W: pageWords(w), Words: w,
+			Title: written + " · modeler", Doc: words.Asked(p) + " " + c.SayFirst,
+			Skip: c.Skip, Label: c.Make, Asked: printable(l.Text), Action: "/claim", Button: c.Show,
+			W: inWording(w, words.Pages), Words: w, Otherwise: claimURL(written, think, look, 1-w),
 		},
 		Left: typeset(p.Left.String()), Right: typeset(p.Right.String()), Sign: p.Rel.String(),
-		Asks: think == "", C: claimSays, Whole: choices{Words: w}.url(written), Again: claimURL(written, "", 0, w),
+		Asks: think == "", C: c, Whole: choices{Words: w}.url(written), Again: claimURL(written, "", 0, w),
 	}
 	if v.Sign == "" {
 		v.Sign = "?"
 	}
 	if v.Asks {
 		choices := words.ClaimChoices(p)
-		v.Aloud = aloud(words.Asked(p)) + " " + words.ClaimThink
+		v.Aloud = aloud(words.Asked(p)) + " " + c.Think
 		for i, name := range []string{"first", "same", "second"} {
 			v.Choices = append(v.Choices, choice{[]string{scene.First.String(), "same", scene.Second.String()}[i], phrase(choices[i]), claimURL(written, name, 1, w)})
 			v.Aloud += " " + aloud(choices[i].String()) + "."
@@ -178,7 +179,7 @@ func newClaimPage(l models.Lesson, think string, at int, w words.Wording) claimP
 		picture.Step = 0
 		v.Picture = show(picture, l.Whole, false)
 		v.End = claimEnding(l, thoughts[think], w)
-		v.Aloud = aloud(words.ClaimStands(p, l.Answer) + " " + l.Why.String() + " " + words.ClaimApart(p, l.Answer))
+		v.Aloud = aloud(words.ClaimStands(p, l.Answer) + " " + words.ClaimReason(p, l.Answer, l.Why).String())
 		return v
 	}
 	step := l.Steps[at-1]
@@ -191,12 +192,15 @@ func newClaimPage(l models.Lesson, think string, at int, w words.Wording) claimP
 func claimEnding(l models.Lesson, think arithmetic.Relation, w words.Wording) *claimEnd {
 	p, a := l.Problem, l.Answer
 	end := &claimEnd{
-		Stands: typeset(words.ClaimStands(p, a)), Why: phrase(l.Why), Apart: typeset(words.ClaimApart(p, a)),
-		Found: words.ClaimFound(think, a.Relation),
+		Stands: typeset(words.ClaimStands(p, a)), Why: phrase(words.ClaimReason(p, a, l.Why)),
+		Found: words.ClaimFound(think, a.Relation), TrueWords: words.ClaimPage.True,
+	}
+	if a.True {
+		end.TrueWords = words.ClaimPage.AlsoTrue
 	}
 	truths := []arithmetic.Problem{{Kind: arithmetic.Claim, Left: p.Left, Rel: a.Relation, Right: p.Right}}
 	if equation, ok := arithmetic.TrueEquality(p); ok && a.Relation != arithmetic.Equal {
-		truths = append(truths, equation)
+		truths = []arithmetic.Problem{equation, truths[0]}
 	}
 	for _, truth := range truths {
 		if _, err := models.Teach(truth.String(), ""); err == nil && truth.String() != p.String() {

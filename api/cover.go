@@ -13,6 +13,7 @@ import (
 // cover is the page that asks.
 type cover struct {
 	head
+	C        words.CoverWords
 	Front    shown // one whole story, to show what comes
 	FrontURL string
 	Such     []link
@@ -37,10 +38,9 @@ type kind struct {
 // problem once.
 func newCover(style string, w words.Wording) cover {
 	linkTo := choices{Words: w}.link
-	c := cover{head: head{
-		Title: "modeler: a lesson for any problem, told three times",
-		Doc:   "Type a problem as it stands in the book and get the whole lesson: what to do with the pieces, what to draw, what to write.",
-		Style: style, Skip: "the examples", Label: "Your problem", W: pageWords(w), Words: w, Otherwise: "/?words=" + words.Wordings[1-w],
+	said := inWording(w, words.Cover)
+	c := cover{C: said, head: head{
+		Title: "modeler: " + said.Title, Doc: said.Doc, Style: style, Skip: said.Skip, Label: said.Field, W: inWording(w, words.Pages), Words: w, Otherwise: "/?words=" + words.Wordings[1-w],
 	}}
 	for _, t := range words.Topics {
 		one := topic{Title: t.Title, Text: w.Text(t.Story), Story: linkTo(t.Problem)}

@@ -95,8 +95,8 @@ func newLessonPage(l models.Lesson, c choices) lessonPage {
 	p := c.picture(written)
 	v := lessonPage{
 		head: head{
-			Title: written + " · modeler", Doc: l.Whole.Title.Hidden + " told with the hands, in pictures and in symbols.",
-			Skip: words.Pages.Lesson, Label: words.Pages.Field, Asked: printable(l.Text), W: pageWords(c.Words), Ink: c.Ink, Words: c.Words,
+			Title: written + " · modeler", Doc: l.Whole.Title.Hidden + " " + words.Pages.LessonDoc,
+			Skip: words.Pages.Lesson, Label: words.Pages.Field, Asked: printable(l.Text), W: inWording(c.Words, words.Pages), Ink: c.Ink, Words: c.Words,
 		},
 		Written: typeset(written),
 		Reading: typeset(c.Words.Text(words.ReadBack(l.Problem))),

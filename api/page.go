@@ -59,6 +59,7 @@ type head struct {
 	Asked             string // what stands in the field
 	Fault             bool   // it could not be read
 	Action            string // where the field leads; "" is the lesson
+	Button            string // beside the field; "" is to show the lesson
 	Card              *card  // of a lesson: what others show of it
 	Ink               bool   // black on white
 	Words             words.Wording
@@ -136,7 +137,21 @@ func typeset(text string) []piece {
 	if text != "" {
 		out = append(out, piece{Text: text})
 	}
+	for i := 1; i < len(out); i++ {
+		if out[i-1].Den != "" {
+			out[i].Text = joined(out[i].Text)
+		}
+	}
 	return out
+}
+
+// joined keeps a mark on the line of the fraction before it: a browser may otherwise
+// break a line after every fraction (CSS Text 3, 5.1; U+2060 is the word joiner).
+func joined(text string) string {
+	if text != "" && strings.ContainsAny(text[:1], ".,;:?!)") {
+		return "\u2060" + text
+	}
+	return text
 }
 
 var sign = regexp.MustCompile(`(\d|\)|\?) ([−+×÷]) (\d|\(|\?)`)
@@ -153,6 +168,11 @@ func phrase(p words.Phrase) []said {
 	var out []said
 	for _, s := range p {
 		one := said{Pieces: typeset(unbroken(s.Text))}
+		if n := len(out); n > 0 && len(one.Pieces) > 0 {
+			if before := out[n-1].Pieces; len(before) > 0 && before[len(before)-1].Den != "" {
+				one.Pieces[0].Text = joined(one.Pieces[0].Text)
+			}
+		}
 		if s.Role != scene.Ink {
 			one.Class = s.Role.String()
 		}
@@ -179,10 +199,6 @@ func sentence(text string) string {
 	return text + "."
 }
 
-func linkTo(problem, model string) link {
-	return link{Text: problem, URL: lessonURL("/lesson", problem, model), Pieces: typeset(problem)}
-}
-
 // render writes a page and sends it.
 func render(w http.ResponseWriter, r *http.Request, name string, view any, status int, life string) {
 	var b bytes.Buffer
@@ -206,13 +222,15 @@ type faultPage struct {
 }
 
 func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, model, way string) {
+	wording, _ := ReadWording(readQuery(r.URL.RawQuery)["words"]) // where it is the fault, the usual one
+	said := inWording(wording, words.Pages)
 	f := faultPage{
 		head: head{
-			Title: printable(t.Message) + " · modeler", Doc: "A problem that could not be shown, and one near it that can.",
-			Style: s.sheet.url, Scripts: []string{s.keys.url}, Skip: "the message", Label: words.Pages.Field,
-			Asked: printable(asked), Fault: true, Action: way, W: words.Pages,
+			Title: wording.Text(printable(t.Message)) + " · modeler", Doc: said.FaultDoc,
+			Style: s.sheet.url, Scripts: []string{s.keys.url}, Skip: said.FaultSkip, Label: said.Field,
+			Asked: printable(asked), Fault: true, Action: way, W: said, Words: wording,
 		},
-		Message: printable(t.Message), Hint: printable(t.Hint), Text: printable(t.Text), Try: t.Try,
+		Message: wording.Text(printable(t.Message)), Hint: wording.Text(printable(t.Hint)), Text: printable(t.Text), Try: t.Try,
 	}
 	if t.Text != "" {
 		const letter, room = 20, 2000 // about a hundred characters
@@ -221,14 +239,27 @@ func (s *site) fault(w http.ResponseWriter, r *http.Request, t *Trouble, asked, 
 	switch {
 	case t.Try == "":
 	case t.Parameter != "" && t.Parameter != "problem":
-		f.TryURL, f.TryPieces = lessonURL(way, asked, "")+"&"+t.Parameter+"="+encode(t.Try), typeset(t.Try)
+		f.TryURL, f.TryPieces = lessonURL(way, asked, "")+"&"+t.Parameter+"="+encode(t.Try)+otherThan(t.Parameter, wording), typeset(t.Try)
 	default:
 		if t.Code == reading.NoPicture || t.Code == reading.NoSuchModel {
 			model = ""
 		}
-		f.TryURL, f.TryPieces = lessonURL(way, t.Try, model), typeset(t.Try)
+		f.TryURL, f.TryPieces = lessonURL(way, t.Try, model)+inWords(wording), typeset(t.Try)
+	}
+	if way == "/claim" {
+		c := inWording(wording, words.ClaimPage)
+		f.Label, f.Button = c.Make, c.Show
 	}
 	render(w, r, "error.html", f, t.Status, brief)
+}
+
+// otherThan is what an address has for a wording, unless the parameter that is
+// mended says it.
+func otherThan(parameter string, w words.Wording) string {
+	if parameter == "words" {
+		return ""
+	}
+	return inWords(w)
 }
 
 // missing answers where there is no such page, or no such way to ask for it.

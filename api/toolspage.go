@@ -79,13 +79,19 @@ var pictureParameters = sync.OnceValue(func() []parameter {
 // tools serves /tools.
 func (s *site) tools(w http.ResponseWriter, r *http.Request) {
 	const problem, broken = "3/4=6/8", "23 ducks"
+	wording, err := ReadWording(readQuery(r.URL.RawQuery)["words"])
+	if err != nil {
+		s.fault(w, r, troubled(err), "", "", "/lesson")
+		return
+	}
+	said, t := inWording(wording, words.Pages), inWording(wording, words.ToolsPage)
 	root := s.address(r)
 	v := toolsPage{
 		head: head{
-			Title: words.ToolsPage.Title + " · modeler", Doc: words.ToolsPage.Doc, Style: s.sheet.url,
-			Scripts: []string{s.keys.url, s.copying.url}, Skip: words.ToolsPage.Skip, Label: words.Pages.Field, W: words.Pages,
+			Title: t.Title + " · modeler", Doc: t.Doc, Style: s.sheet.url, Scripts: []string{s.keys.url, s.copying.url}, Skip: t.Skip,
+			Label: said.Field, W: said, Words: wording, Otherwise: "/tools?words=" + words.Wordings[1-wording],
 		},
-		T: words.ToolsPage, Root: root, Component: "/modeler-picture.js", Parameters: pictureParameters(),
+		T: t, Root: root, Component: "/modeler-picture.js", Parameters: pictureParameters(),
 	}
 	if l, err := models.Teach(problem, ""); err == nil {
 		v.Picture = show(Picture{Problem: l.Problem.String()}, l.Whole, false)

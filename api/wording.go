@@ -26,11 +26,10 @@ func inWords(w words.Wording) string {
 	return "&words=" + words.Wordings[w]
 }
 
-// pageWords are the words of the pages in a wording.
-func pageWords(w words.Wording) words.Page {
-	p := words.Pages
-	for v, i := reflect.ValueOf(&p).Elem(), 0; i < v.NumField(); i++ {
+// inWording are the words of a page in a wording. A set of words has only texts.
+func inWording[set any](w words.Wording, said set) set {
+	for v, i := reflect.ValueOf(&said).Elem(), 0; i < v.NumField(); i++ {
 		v.Field(i).SetString(w.Text(v.Field(i).String()))
 	}
-	return p
+	return said
 }

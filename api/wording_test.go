@@ -55,3 +55,28 @@ func TestBritishWordsStandEverywhere(t *testing.T) {
 		t.Error("the usual words are not those of the United States, or stand in addresses")
 	}
 }
+
+// The pages beside the lesson have the wording too, and lead on in it.
+func TestBritishWordsOfThePagesBeside(t *testing.T) {
+	for _, c := range []struct {
+		url    string
+		status int
+		has    string
+	}{
+		{"/pictures?words=british", 200, "quarters are shaded"},
+		{"/tools?words=british", 200, `href="/claim?words=british"`},
+		{"/claim?words=british", 200, `href="/pictures?words=british"`},
+		{"/lesson?problem=23+ducks&words=british", 400, "&words=british"},
+		{"/claim?problem=3/4=6/8&think=maybe&words=british", 400, "&think=first&words=british"},
+		{"/pictures?words=irish", 400, "us"},
+	} {
+		resp := ask(t, "GET", c.url)
+		page := html.UnescapeString(body(t, resp))
+		if resp.StatusCode != c.status || !strings.Contains(page, c.has) {
+			t.Errorf("%s: status %d; want %d and %q", c.url, resp.StatusCode, c.status, c.has)
+		}
+		if british := strings.Contains(c.url, "british"); british != strings.Contains(page, `lang="en-GB"`) {
+			t.Errorf("%s: the page's language", c.url)
+		}
+	}
+}

@@ -64,17 +64,31 @@ func distanceTo(v fraction.Fraction, to int64) (fraction.Fraction, error) {
 
 // TrueEquality is the equation nearest to a claim that is not one: its left side
 // with the number on the right that is truly equal to it, in the parts, places or
-// wholes that stand there, or else the other way round. ok is false when neither
-// side can be written so.
+// wholes that stand there, or else the other way round. A worked side that can't be
+// written in the parts of the other is set equal to its value as it is finally named:
+// 1/2 + 1/4 = 2/6 gives 1/2 + 1/4 = 3/4. ok is false when neither side can be written
+// so.
 func TrueEquality(p Problem) (equation Problem, ok bool) {
 	equation = Problem{Kind: Claim, Rel: Equal, Left: p.Left, Right: p.Right}
 	if right, can := inItsForm(p.Right, p.Left); can {
 		equation.Right = right
 		return equation, true
 	}
-	left, can := inItsForm(p.Left, p.Right)
-	equation.Left = left
-	return equation, can
+	if left, can := inItsForm(p.Left, p.Right); can {
+		equation.Left = left
+		return equation, true
+	}
+	worked, isWorked := p.Left.(Operation)
+	n, isNumber := p.Right.(Number)
+	if !isWorked || !isNumber || n.Form != Common && n.Form != Mixed {
+		return equation, false
+	}
+	v, err := Evaluate(worked)
+	if err != nil || v.Sign() < 0 {
+		return equation, false
+	}
+	equation.Right = FinalName(Frac(v))
+	return equation, true
 }
 
 // inItsForm is the value of one side written in the form of the number on the other.

@@ -59,6 +59,8 @@ func TestTrueEquality(t *testing.T) {
 		{seven, arithmetic.Int(54), "7 × 8 = 56"},
 		{arithmetic.InPlaces(5, 1), f(1, 4), "0.5 = 2/4"},
 		{f(2, 3), f(3, 5), ""},
+		{arithmetic.Operation{Op: arithmetic.Add, Left: f(1, 2), Right: f(1, 4)}, f(2, 6), "1/2 + 1/4 = 3/4"},
+		{arithmetic.Operation{Op: arithmetic.Add, Left: f(3, 4), Right: f(1, 2)}, f(2, 6), "3/4 + 1/2 = 1 1/4"},
 		{f(1, 3), arithmetic.InPlaces(3, 1), ""},
 	} {
 		got, ok := arithmetic.TrueEquality(arithmetic.Problem{Kind: arithmetic.Claim, Left: c.left, Rel: arithmetic.Less, Right: c.right})

@@ -13,7 +13,8 @@ func Stand(p arithmetic.Problem, a arithmetic.Answer) string {
 		than = " less than "
 	}
 	gap := arithmetic.FinalName(arithmetic.Frac(a.Gap)).String()
-	if short, ok := a.Gap.Decimal(); ok && anyNumber(p, arithmetic.Decimal, arithmetic.Money) {
+	decimals := anyNumber(p, arithmetic.Decimal, arithmetic.Money) && !anyNumber(p, arithmetic.Common, arithmetic.Mixed)
+	if short, ok := a.Gap.Decimal(); ok && decimals { // beside a fraction the picture has parts
 		gap = short
 	}
 	return p.Left.String() + " is " + gap + than + p.Right.String() + "."

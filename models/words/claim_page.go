@@ -10,20 +10,22 @@ import (
 	"modeler/models/scene"
 )
 
-// What the child's page says beside the numbers.
-const (
-	ClaimHeading = "Is it true?"
-	ClaimThink   = "What do you think?"
-	ClaimFirst   = "Say it first. Then look."
-	ClaimLook    = "Now look"
-	ClaimOn      = "Next"
-	ClaimBack    = "Back"
-	ClaimAgain   = "Think again"
-	ClaimOther   = "Try another"
-	ClaimListen  = "Read it to me"
-	ClaimMake    = "Make your own"
-	ClaimTrue    = "This is true:"
-)
+// ClaimWords are what the child's page says beside the numbers.
+type ClaimWords struct {
+	Heading, Think, First, Look, On, Back, Again, Other, Listen, Make string
+	True, AlsoTrue                                                    string // before the statements at the end
+	Show, Whole, Skip                                                 string
+	Doc, SayFirst                                                     string // what the page is, of search engines
+}
+
+// ClaimPage are the words of the child's page.
+var ClaimPage = ClaimWords{
+	Heading: "Is it true?", Think: "What do you think?", First: "Say it first. Then look.", Look: "Now look",
+	On: "Next", Back: "Back", Again: "Think again", Other: "Try another", Listen: "Read it to me", Make: "Make your own",
+	True: "This is true:", AlsoTrue: "This is true too:",
+	Show: "Look", Whole: "The whole lesson, with pieces", Skip: "the claim",
+	Doc: "Say what you think of two amounts, and see for yourself.", SayFirst: "Say what you think, and see for yourself.",
+}
 
 // ClaimChoices are the three things that a child may think of two amounts: that the
 // first is more, that they are the same, that the second is more.
@@ -64,13 +66,20 @@ func ClaimStands(p arithmetic.Problem, a arithmetic.Answer) string {
 	return p.String() + " is not true."
 }
 
-// ClaimApart says of two amounts that are not the same how far apart they are;
-// of two that are, it is empty.
-func ClaimApart(p arithmetic.Problem, a arithmetic.Answer) string {
-	if a.Relation == arithmetic.Equal {
-		return ""
+// ClaimReason is why two amounts are the same, or how far apart they are: what a
+// child reads at the end. A longer reason is the lesson's, and its sentences have
+// stood beside the pictures before.
+func ClaimReason(p arithmetic.Problem, a arithmetic.Answer, why Phrase) Phrase {
+	if len(why) > 0 && (a.Relation == arithmetic.Equal || a.True) && strings.Count(why.String(), ". ") <= 1 {
+		return why
 	}
-	return Stand(p, a)
+	first, second := In(scene.First, p.Left.String()), In(scene.Second, p.Right.String())
+	apart, ok := strings.CutPrefix(Stand(p, a), first.Text+" is ")
+	between, same := strings.CutSuffix(apart, second.Text+".")
+	if a.Relation == arithmetic.Equal || !ok || !same {
+		return Say(Stand(p, a))
+	}
+	return Say(first, " is "+between, second, ".")
 }
 
 var (

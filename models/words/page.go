@@ -33,6 +33,7 @@ type Page struct {
 	Skip                                    string
 	Keys, Fraction                          string
 	Copy, Copied                            string
+	LessonDoc, FaultDoc, FaultSkip          string // of search engines, and to skip to
 }
 
 // Pages are the words of the pages.
@@ -62,6 +63,8 @@ var Pages = Page{
 	Skip: "Skip to",
 	Keys: "Signs", Fraction: "a fraction",
 	Copy: "Copy", Copied: "Copied",
+	LessonDoc: "told with the hands, in pictures and in symbols.",
+	FaultDoc:  "A problem that could not be shown, and one near it that can.", FaultSkip: "the message",
 }
 
 // KeyOf names what a color says in a picture; "" for a role that needs no name.
