@@ -94,7 +94,7 @@ func CompareCopies(p Problem) (Working, error) {
 	}
 	a := moves[0].(LayCopies).Total
 	b := moves[1].(LayCopies).Total
-	ends := CompareEnds{First: a, Second: b, Relation: relationOf(values[0], values[1]), Gap: magnitude(gap)}
+	ends := CompareEnds{First: a, Second: b, Relation: relationOf(values[0], values[1]), Gap: magnitude(gap).Simplest()}
 	answer := Answer{Relation: ends.Relation, Gap: ends.Gap, True: p.Kind == Claim && p.Rel == ends.Relation}
 	if p.Kind == Claim && !answer.True {
 		ends.Instead = Problem{Kind: Claim, Left: p.Left, Rel: ends.Relation, Right: p.Right}

@@ -68,6 +68,9 @@ func readBars(s sight, t problems.Truth) error {
 		}
 		fallthrough
 	case arithmetic.Claim, arithmetic.Comparison:
+		if _, ok := arithmetic.CopiesClaim(s.problem); ok {
+			return both(both(each("the left side", first, t.Sides[0]), each("the right side", second, t.Sides[1])), both(s.readGap(t), s.readSideCopies(t)))
+		}
 		if err := each("the first", first, t.Numbers[0]); err != nil {
 			return err
 		}

@@ -128,7 +128,9 @@ func (s sight) readCuts(t problems.Truth) error {
 	alone := false // each number has a bar of its own
 	switch s.problem.Kind {
 	case arithmetic.Claim, arithmetic.Comparison:
-		_, _, alone = s.problem.Operands()
+		_, copies := arithmetic.CopiesClaim(s.problem)
+		_, _, two := s.problem.Operands()
+		alone = copies || two
 	case arithmetic.Show, arithmetic.Product, arithmetic.Division, arithmetic.AsSum, arithmetic.Ordering, arithmetic.Renaming, arithmetic.SimplestForm, arithmetic.MixedForm, arithmetic.FractionForm:
 		alone = true
 	}

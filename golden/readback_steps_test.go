@@ -23,6 +23,7 @@ func stepsOfBars(steps []sight, t problems.Truth) error {
 	if t.Value != nil {
 		lengths = append(lengths, t.Value)
 	}
+	lengths = append(lengths, t.Sides...)
 	for i, n := range numbers {
 		lengths = append(lengths, n)
 		for _, m := range numbers[i+1:] {

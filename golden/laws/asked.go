@@ -270,7 +270,10 @@ func askedSecrets(p Picture) (list []string, asked bool) {
 	case arithmetic.ExpandedForm, arithmetic.Counting, arithmetic.Multiples, arithmetic.CommonMultiples, arithmetic.CommonFactors:
 		if n := len(t.List); n > 2 {
 			a, b := p.Problem.Run.Number(t.List[n-2]).String(), p.Problem.Run.Number(t.List[n-1]).String()
-			list = []string{a + " " + b, a + " and " + b}
+			list = []string{a + " and " + b}
+			if mixed := a + " " + b; !strings.Contains(p.Problem.String(), mixed) { // 1 and 1/2 are 1 1/2 too
+				list = append(list, mixed)
+			}
 		}
 	default:
 		return nil, false

@@ -27,6 +27,16 @@ func (d *Dealer) statement() arithmetic.Problem {
 		}
 		return p
 	}
+	if d.IntN(10) == 0 { // 3 × 2/5 and 6 × 1/5
+		a, b := d.copies(), arithmetic.Expr(d.common(12))
+		if d.IntN(2) == 0 {
+			b = d.copies()
+		}
+		if d.IntN(3) == 0 {
+			a, b = b, a
+		}
+		return arithmetic.Problem{Left: a, Right: b}
+	}
 	a, b := d.two()
 	switch d.IntN(7) {
 	case 6: // written in different forms
@@ -38,6 +48,11 @@ func (d *Dealer) statement() arithmetic.Problem {
 		b = d.another(a)
 	}
 	return arithmetic.Problem{Left: a, Right: b}
+}
+
+// copies is so many times a fraction.
+func (d *Dealer) copies() arithmetic.Expr {
+	return arithmetic.Operation{Op: arithmetic.Multiply, Left: arithmetic.Int(1 + d.Int64N(6)), Right: d.common(8)}
 }
 
 // beside is the other side of a statement: an operation of the same sort, or a

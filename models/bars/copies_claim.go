@@ -25,11 +25,23 @@ type copiesClaim struct {
 
 // Heights of the picture, from the top of the paper.
 const (
-	sidesTop    = copiesTop
-	sidesTall   = 64
-	sidesSecond = sidesTop + sidesTall + 122 // under the names of the lower copies
-	sidesBottom = sidesSecond + sidesTall
+	sidesTop   = copiesTop
+	sidesTall  = 64
+	sidesGap   = 48  // between the bars
+	sidesNamed = 122 // and where the lower copies have names over them
 )
+
+// tops are the upper edges of the two bars.
+func (c copiesClaim) tops() [2]int {
+	second := sidesTop + sidesTall + sidesGap
+	if !c.sides[1].Alone {
+		second = sidesTop + sidesTall + sidesNamed
+	}
+	if c.sides[0].Alone {
+		return [2]int{comparedTop, second - sidesTop + comparedTop}
+	}
+	return [2]int{sidesTop, second}
+}
 
 func tellCopiesClaim(w arithmetic.Working) telling.Telling {
 	c := copiesClaim{working: w, sides: [2]arithmetic.LayCopies{w.Moves[0].(arithmetic.LayCopies), w.Moves[1].(arithmetic.LayCopies)}}
@@ -85,17 +97,18 @@ func (c copiesClaim) picture(laid int, ends *arithmetic.CompareEnds) *scene.Scen
 	if c.working.Answer.Relation != arithmetic.Equal {
 		below = 96 // a brace and a fraction
 	}
+	tops := c.tops()
 	s := &scene.Scene{
-		W: scene.PaperW, H: sidesBottom + below + scene.Margin,
+		W: scene.PaperW, H: tops[1] + sidesTall + below + scene.Margin,
 		Title: words.BarVerdict(c.working.Problem, c.working.Answer),
 		Desc:  words.BarCopiesClaimDesc(c.working.Problem, c.sides[:laid], ends),
 	}
 	c.wholeMark(s)
-	for i, y := range [2]int{sidesTop, sidesSecond}[:laid] {
+	for i, y := range tops[:laid] {
 		c.side(s, i, y)
 	}
 	if ends != nil {
-		c.drawEnds(s, [2]int{sidesTop, sidesSecond}, sidesTall, [2]int64{c.long(ends.First), c.long(ends.Second)}, *ends)
+		c.drawEnds(s, tops, sidesTall, [2]int64{c.long(ends.First), c.long(ends.Second)}, *ends)
 	}
 	return s
 }

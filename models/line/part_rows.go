@@ -7,7 +7,9 @@ import (
 // nameFreeWholes names the wholes of a row of fractions or decimals where there is
 // room beside the landings, whose names matter more.
 func (k *sketch) nameFreeWholes() {
-	if k.scale.Parts <= 1 {
+	// Where there are more wholes than the paper has room for, none has a name: the time
+	// that is taken must not grow with the numbers.
+	if k.scale.Parts <= 1 || (k.hi-k.lo)/k.scale.Parts > scene.PaperW/labelGap {
 		return
 	}
 	wide := func(runs []scene.Run) int { return scene.Text{Size: scene.Middle, Runs: runs}.Width() }
