@@ -102,7 +102,9 @@ func TestListsOfModelsAreReadOffTheRegistry(t *testing.T) {
 		}
 	}
 
-	var list struct{ Models []struct{ Name, Title string } }
+	var list struct {
+		Models []struct{ Name, Title string }
+	}
 	if err := json.Unmarshal([]byte(get(t, "/v1/models.json")), &list); err != nil {
 		t.Fatal(err)
 	}

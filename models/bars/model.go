@@ -31,6 +31,7 @@ var Model = &telling.Model{
 		arithmetic.Product,
 		arithmetic.Division,
 		arithmetic.AsSum,
+		arithmetic.Expression,
 	},
 	Examples: []string{
 		"3/4", "2 3/4", "3/4 = 6/8", "3/4 = 5/8", "5/8 > 2/3", "1/2 + 1/4 = 3/4", "1/2 + 1/3 = 2/5", "compare 2/5 and 2/7", "order 2/3; 1/2; 5/6; 1/4",
@@ -38,7 +39,7 @@ var Model = &telling.Model{
 		"7/4 as a mixed number", "2 1/4 as a fraction", "6/8 in simplest form", "1/2 = ?/8",
 		"5 × 1/4", "3 × 2/5",
 		"4 ÷ 1/5", "3/4 ÷ 1/8", "2/3 ÷ 1/4", "1/3 ÷ 4", "3 ÷ 10 as a fraction",
-		"3 × 2/5 = 6 × 1/5", "3/8 as a sum", "2 1/8 as a sum",
+		"3 × 2/5 = 6 × 1/5", "1/2 + 1/3 + 1/6", "3/8 as a sum", "2 1/8 as a sum",
 	},
 	Fits: fits,
 	Turn: turn,
@@ -197,6 +198,15 @@ func numbersOf(p arithmetic.Problem) ([]arithmetic.Number, bool) {
 		return []arithmetic.Number{c[0].Each, c[1].Each}, true
 	}
 	switch p.Kind {
+	case arithmetic.Expression:
+		w, ok, _ := arithmetic.AddEndToEnd(p)
+		var list []arithmetic.Number
+		for _, move := range w.Moves {
+			if m, is := move.(arithmetic.LayStrips); is {
+				list = append(list, m.Number)
+			}
+		}
+		return list, ok
 	case arithmetic.Ordering:
 		return p.List, len(p.List) > 1
 	case arithmetic.Product:
@@ -230,6 +240,9 @@ func work(p arithmetic.Problem) (arithmetic.Working, error) {
 	}
 	if _, ok := arithmetic.CopiesClaim(p); ok {
 		return arithmetic.CompareCopies(p)
+	}
+	if w, ok, err := arithmetic.AddEndToEnd(p); ok {
+		return w, err
 	}
 	switch p.Kind {
 	case arithmetic.Show:
@@ -285,6 +298,8 @@ func tell(p arithmetic.Problem) telling.Telling {
 		}
 	case arithmetic.AsSum:
 		t = tellApart(w)
+	case arithmetic.Expression:
+		t = tellChain(w)
 	case arithmetic.Ordering:
 		t = tellOrdered(w)
 	case arithmetic.Addition, arithmetic.Subtraction:
