@@ -61,3 +61,38 @@ func TestEveryClaimAboutCopiesIsExact(t *testing.T) {
 		}
 	}
 }
+
+// CCSS 5.NF.A.1; the first is a hexagon filled with a trapezoid, a rhombus and a
+// triangle (common classroom pieces, from memory).
+func TestSeveralFractionsAreAddedEndToEnd(t *testing.T) {
+	sum := func(parts ...[2]int64) Problem {
+		var e Expr = Frac(fraction.Must(parts[0][0], parts[0][1]))
+		for _, p := range parts[1:] {
+			e = Operation{Add, e, Frac(fraction.Must(p[0], p[1]))}
+		}
+		return Problem{Kind: Expression, Left: e}
+	}
+	for _, test := range []struct {
+		p                Problem
+		number, simplest string
+	}{
+		{sum([2]int64{1, 2}, [2]int64{1, 3}, [2]int64{1, 6}), "6/6", "1"},
+		{sum([2]int64{1, 4}, [2]int64{2, 3}, [2]int64{5, 6}), "21/12", "1 3/4"},
+		{sum([2]int64{3, 4}, [2]int64{3, 4}, [2]int64{3, 4}), "9/4", "2 1/4"},
+		{sum([2]int64{1, 2}, [2]int64{1, 4}, [2]int64{1, 8}, [2]int64{1, 16}), "15/16", "15/16"},
+	} {
+		w, ok, err := AddEndToEnd(test.p)
+		if !ok || err != nil || w.Answer.Number.String() != test.number || w.Answer.Simplest.String() != test.simplest {
+			t.Errorf("%s: %s, %s, %v, %v", test.p, w.Answer.Number, w.Answer.Simplest, ok, err)
+		}
+	}
+	if _, ok, err := AddEndToEnd(sum([2]int64{1, 2}, [2]int64{0, 3}, [2]int64{1, 6})); !ok || !errors.Is(err, ErrNothing) {
+		t.Errorf("nothing is added: %v, %v", ok, err)
+	}
+	if _, ok, err := AddEndToEnd(sum([2]int64{1, 1 << 31}, [2]int64{1, 1<<31 - 1}, [2]int64{1, 1<<31 - 3})); !ok || !errors.Is(err, ErrOverflow) {
+		t.Errorf("too fine: %v, %v", ok, err)
+	}
+	if _, ok, _ := AddEndToEnd(sum([2]int64{1, 2}, [2]int64{1, 3})); ok {
+		t.Error("two are no chain")
+	}
+}

@@ -105,6 +105,8 @@ func readBars(s sight, t problems.Truth) error {
 			return s.readShared(t)
 		}
 		return s.readMeasured(t)
+	case arithmetic.Expression:
+		return both(each("the sum", rows(scene.Result), t.Value), s.readChain(t))
 	case arithmetic.AsSum:
 		if err := each("the number", append(first, rows(scene.Result)...), t.Value); err != nil {
 			return err

@@ -152,7 +152,7 @@ func (s sight) readCuts(t problems.Truth) error {
 // number of the problem, the answer, how far two of them are apart, or what two
 // are together; one part alone names the parts.
 func (s sight) readFractionNames(t problems.Truth) error {
-	if s.problem.Kind == arithmetic.AsSum {
+	if s.problem.Kind == arithmetic.AsSum || s.problem.Kind == arithmetic.Expression {
 		return nil // each is read at its brace
 	}
 	values := slices.Clone(t.Numbers)

@@ -24,6 +24,11 @@ func stepsOfBars(steps []sight, t problems.Truth) error {
 		lengths = append(lengths, t.Value)
 	}
 	lengths = append(lengths, t.Sides...)
+	sum := new(big.Rat)
+	for _, n := range numbers { // of a sum of several, as they are laid
+		sum = new(big.Rat).Add(sum, n)
+		lengths = append(lengths, sum)
+	}
 	for i, n := range numbers {
 		lengths = append(lengths, n)
 		for _, m := range numbers[i+1:] {

@@ -6,6 +6,13 @@ import "modeler/arithmetic"
 // to less than 0.
 func (d *Dealer) expression() arithmetic.Expr {
 	n := func(most int64) arithmetic.Number { return arithmetic.Int(1 + d.Int64N(most)) }
+	if d.IntN(8) == 0 { // 1/2 + 1/3 + 1/6
+		e := operation(arithmetic.Add, operation(arithmetic.Add, d.common(8), d.common(8)), d.common(6))
+		if d.IntN(3) == 0 {
+			e = operation(arithmetic.Add, e, d.common(4))
+		}
+		return e
+	}
 	switch d.IntN(8) {
 	case 0, 1:
 		return d.chain()

@@ -139,11 +139,7 @@ func countedLine(p arithmetic.Pan) notation.Line {
 // pieces are what a lesson needs.
 func pieces(count int64, cubes, bag bool) []telling.Piece {
 	list := []telling.Piece{{Name: words.BalanceItself, Count: 1}}
-	name := words.BalanceCube
-	if !cubes {
-		name = words.BalanceWeight
-	}
-	list = append(list, telling.Piece{Name: name, Count: count})
+	list = append(list, telling.Piece{Name: words.BalancePieces(cubes, count), Count: count})
 	if bag {
 		list = append(list, telling.Piece{Name: words.BalanceBag, Count: 1})
 	}

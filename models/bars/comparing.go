@@ -129,7 +129,7 @@ func (c comparing) picture(now compared, story bool) *scene.Scene {
 		c.bars(s, now, scene.ShownOnly)
 	}
 	if now.ends != nil {
-		c.drawEnds(s, [2]int{comparedTop, comparedSecond}, comparedTall, [2]int64{c.long(now.ends.First), c.long(now.ends.Second)}, *now.ends)
+		c.drawEnds(s, [2]int{comparedTop, comparedSecond}, comparedTall, [2]int64{c.long(now.ends.First), c.long(now.ends.Second)}, false, *now.ends)
 	}
 	return s
 }
@@ -149,8 +149,8 @@ func (c comparing) bars(s *scene.Scene, now compared, when scene.When) {
 
 // drawEnds joins equal ends of two bars by one line, or measures the gap between
 // two. tops are the heights of the bars, tall how high each is, and long how many
-// units.
-func (s strip) drawEnds(sc *scene.Scene, tops [2]int, tall int, long [2]int64, ends arithmetic.CompareEnds) {
+// units. named says that names stand over the lower bar: no line runs through them.
+func (s strip) drawEnds(sc *scene.Scene, tops [2]int, tall int, long [2]int64, named bool, ends arithmetic.CompareEnds) {
 	const reach = 12 // of the line beyond the bars
 	bottom := tops[1] + tall
 	brace := bottom + reach
@@ -160,7 +160,12 @@ func (s strip) drawEnds(sc *scene.Scene, tops [2]int, tall int, long [2]int64, e
 	end := [2]int{s.at(long[0]), s.at(long[1])}
 	lo, hi := min(end[0], end[1]), max(end[0], end[1])
 	if lo == hi {
-		add(scene.Bold, scene.Line{X1: lo, Y1: tops[0] - reach, X2: lo, Y2: bottom + reach})
+		if named {
+			add(scene.Bold, scene.Line{X1: lo, Y1: tops[0] - reach, X2: lo, Y2: tops[0] + tall + reach})
+			add(scene.Bold, scene.Line{X1: lo, Y1: tops[1] - reach, X2: lo, Y2: bottom + reach})
+		} else {
+			add(scene.Bold, scene.Line{X1: lo, Y1: tops[0] - reach, X2: lo, Y2: bottom + reach})
+		}
 		add(scene.Plain, telling.OnPaper(scene.Words(lo, brace+22, scene.Small, words.BarBothEnd)))
 		return
 	}
@@ -169,7 +174,12 @@ func (s strip) drawEnds(sc *scene.Scene, tops [2]int, tall int, long [2]int64, e
 		shorter = tops[1]
 	}
 	add(scene.Dashed, scene.Rect{X: lo, Y: shorter, W: hi - lo, H: tall})
-	add(scene.Dotted, scene.Line{X1: end[0], Y1: tops[0] + tall, X2: end[0], Y2: brace})
+	from := tops[0] + tall
+	if named {
+		add(scene.Dotted, scene.Line{X1: end[0], Y1: from, X2: end[0], Y2: from + reach})
+		from = tops[1] - reach
+	}
+	add(scene.Dotted, scene.Line{X1: end[0], Y1: from, X2: end[0], Y2: brace})
 	add(scene.Dotted, scene.Line{X1: end[1], Y1: bottom, X2: end[1], Y2: brace})
 	add(scene.Plain, scene.Polyline{{X: lo, Y: brace}, {X: lo, Y: brace + 10}, {X: hi, Y: brace + 10}, {X: hi, Y: brace}})
 	label := scene.Words((lo+hi)/2, brace+46, scene.Small, words.BarMore)

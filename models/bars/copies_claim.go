@@ -108,7 +108,7 @@ func (c copiesClaim) picture(laid int, ends *arithmetic.CompareEnds) *scene.Scen
 		c.side(s, i, y)
 	}
 	if ends != nil {
-		c.drawEnds(s, tops, sidesTall, [2]int64{c.long(ends.First), c.long(ends.Second)}, *ends)
+		c.drawEnds(s, tops, sidesTall, [2]int64{c.long(ends.First), c.long(ends.Second)}, !c.sides[1].Alone, *ends)
 	}
 	return s
 }

@@ -191,7 +191,7 @@ func (c *claiming) picture(now claimed, story bool) *scene.Scene {
 	if now.ends != nil {
 		i, j := c.claim.Addends()
 		upper, lower := c.long(c.laid[i])+c.long(c.laid[j]), c.long(c.laid[c.claim.Alone()])
-		c.drawEnds(s, [2]int{claimTop, claimSecond}, claimTall, [2]int64{upper, lower}, *now.ends)
+		c.drawEnds(s, [2]int{claimTop, claimSecond}, claimTall, [2]int64{upper, lower}, false, *now.ends)
 	}
 	return s
 }

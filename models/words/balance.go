@@ -10,10 +10,17 @@ import (
 // What a balance lesson is made with.
 const (
 	BalanceItself = "balance with two pans (a coat hanger with two cups will do)"
-	BalanceCube   = "equal cube"
-	BalanceWeight = "equal small weight"
 	BalanceBag    = "light paper bag"
 )
+
+// BalancePieces are what lies on the pans: so many equal cubes, or small weights.
+func BalancePieces(cubes bool, count int64) string {
+	name := "equal small weight"
+	if cubes {
+		name = "equal cube"
+	}
+	return plural(name, count)
+}
 
 // Reasons why a balance cannot show a problem.
 var (
