@@ -57,6 +57,6 @@ var vocabulary = func() []string {
 	add(slices.Collect(maps.Keys(smallPlaces))...)
 	add(slices.Collect(maps.Keys(wholes))...)
 	add("go", "into", "fit", "can", "you", "from", "does", "than", "digit", "place", "worth", "first", "rule", "pattern", "back", "backward", "backwards", "forward", "forwards", "each", "then", "next", "so", "on", "number")
-	add("denominator", "out", "parts", "equal parts", "wholes", "compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over")
+	add("denominator", "out", "parts", "equal parts", "wholes", "compare", "round off", "halve", "same", "dozen", "how many", "in", "there are in", "make", "on number line", "over", "array")
 	return slices.Sorted(maps.Keys(known))
 }()
