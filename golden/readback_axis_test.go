@@ -123,7 +123,7 @@ func (a *axis) fit(marks []measure.Mark) bool {
 			}
 			try, agreed, off := axis{Scale: measure.ScaleOf(m, n)}, 0, new(big.Rat)
 			for _, o := range marks {
-				if try.near(o.X, o.Value) {
+				if try.within(1, o.X, o.Value) {
 					agreed++
 					d := new(big.Rat).Sub(try.Value(o.X), o.Value)
 					off.Add(off, d.Quo(d.Abs(d), new(big.Rat).Abs(try.Unit)))

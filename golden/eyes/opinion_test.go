@@ -74,9 +74,10 @@ func typed(e arithmetic.Expr) any {
 // taught is how many lessons are compared.
 const taught = 6000
 
-// withoutLibrary are the kinds whose answers are lists of names or of coins, which no
-// library of numbers gives; math/big alone judges them.
-var withoutLibrary = []arithmetic.Kind{arithmetic.Coins, arithmetic.CoinsWorth, arithmetic.EqualNames}
+// withoutLibrary are the kinds whose answers are lists of names, addends or coins, or
+// one of the two numbers asked about, which no library of numbers gives; math/big
+// alone judges them.
+var withoutLibrary = []arithmetic.Kind{arithmetic.Coins, arithmetic.CoinsWorth, arithmetic.EqualNames, arithmetic.AsSum, arithmetic.Closer}
 
 // TestTwoLibrariesAgree types random problems, has them taught, and compares the
 // answers with those of two libraries, which work the problems as they were

@@ -37,7 +37,10 @@ func tellCommon(w arithmetic.Working) telling.Telling {
 		t.Step(said.Mark(row), fewOf(list, role))
 	}
 	for _, n := range met.At {
-		b.bold[n], b.veiled[n] = 3+1, true
+		b.veiled[n] = true
+		if n < 100 { // three heavy digits would touch the ring
+			b.bold[n] = 3 + 1
+		}
 	}
 	least := b.frame(met.At[0], scene.Result)
 	least.When = scene.ShownOnly
