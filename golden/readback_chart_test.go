@@ -77,6 +77,15 @@ func (s sight) readChartNumbers() (c onChart, err error) {
 			c.framed = append(c.framed, n)
 		}
 	}
+	for _, r := range s.Rects { // a ring around three digits is longer than high
+		x, y := r.X+r.W/2, r.Y+r.H/2
+		if n := c.cell(x, y); n == 100 && s.empty(r.Paint, scene.Second) && r.W < c.face.W/10 && r.H < c.face.H/10 && r.W > r.H {
+			if 2*((x-c.face.X)%(c.face.W/10)) > c.face.W/10+2 || 2*((y-c.face.Y)%(c.face.H/10)) > c.face.H/10+2 {
+				return c, fmt.Errorf("the ring at %d, %d is not around one number", x, y)
+			}
+			c.ringed = append(c.ringed, n)
+		}
+	}
 	for _, ring := range s.Circles {
 		n := c.cell(ring.X, ring.Y)
 		if n < 0 {

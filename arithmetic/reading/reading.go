@@ -72,7 +72,7 @@ func read(text string) (Reading, *fault) {
 	if f != nil {
 		return Reading{}, f
 	}
-	if tokens, f = joinFractions(runes, turned(spoken(tokens))); f != nil {
+	if tokens, f = joinFractions(runes, unpictured(spoken(tokens))); f != nil {
 		return Reading{}, f
 	}
 	p := &parser{text: runes, tokens: tokens}

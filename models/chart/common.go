@@ -32,15 +32,12 @@ func tellCommon(w arithmetic.Working) telling.Telling {
 				continue
 			}
 			x, y := middle(b.box(n))
-			b.under.Add(2, scene.Item{Shape: scene.Circle{X: x, Y: y, R: ring}, Role: scene.Second, Finish: scene.Outline, Of: scene.OfRight, Worth: fraction.Whole(row.By)})
+			b.under.Add(2, scene.Item{Shape: ringAround(n, x, y, ring), Role: scene.Second, Finish: scene.Outline, Of: scene.OfRight, Worth: fraction.Whole(row.By)})
 		}
 		t.Step(said.Mark(row), fewOf(list, role))
 	}
 	for _, n := range met.At {
-		b.veiled[n] = true
-		if n < 100 { // three heavy digits would touch the ring
-			b.bold[n] = 3 + 1
-		}
+		b.bold[n], b.veiled[n] = 3+1, true
 	}
 	least := b.frame(met.At[0], scene.Result)
 	least.When = scene.ShownOnly
@@ -51,6 +48,15 @@ func tellCommon(w arithmetic.Working) telling.Telling {
 	told := closed(t, b.story(false), b.bottom()+keyTall, said.Title(), said.Whole(), asked, telling.Join(telling.Counts(",", scene.Result, w.Answer.List...), ",", notation.W("…")))
 	told.Pieces = []telling.Piece{{Name: words.ChartPencils, Count: 2}}
 	return told
+}
+
+// ringAround is the ring around a number; three digits need a longer one.
+func ringAround(n int64, x, y, ring int) scene.Shape {
+	const longer = 6
+	if n < 100 {
+		return scene.Circle{X: x, Y: y, R: ring}
+	}
+	return scene.Rect{X: x - ring - longer, Y: y - ring, W: 2 * (ring + longer), H: 2 * ring, Round: ring}
 }
 
 // fewOf is a list of numbers, or its first ones: 4, 8, 12, 16, 20, …
