@@ -103,9 +103,13 @@ func CoinsLay(p arithmetic.Problem, m arithmetic.LayMoney) Told {
 	return t
 }
 
-// CoinsLies describes an amount laid out.
+// CoinsLies describes an amount laid out; the second may be as much as the first.
 func CoinsLies(m arithmetic.LayMoney) string {
-	return m.Number.String() + " lies there as " + coinList(m.Groups) + "."
+	where := " lies there as "
+	if m.Nth > 0 {
+		where = " lies with it as "
+	}
+	return m.Number.String() + where + coinList(m.Groups) + "."
 }
 
 // CoinsCount tells how coins of one kind are counted on.
